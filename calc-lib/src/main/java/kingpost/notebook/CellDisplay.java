@@ -1,0 +1,70 @@
+package kingpost.notebook;
+
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The seam between a running cell and whatever runs it: what a cell shows before its last value goes through here.
+ * The calc VM's agent connects a sink once, at its start; without one (in a plain program) the plain text is
+ * dropped.
+ */
+public final class CellDisplay {
+
+    /** Receives what a cell shows, in order, on the thread that shows it. */
+    public interface Sink {
+
+        /** Shows forms (as in {@link kingpost.render.Showable#show()}), under a name if one is given. */
+        void display(Object value, Optional<String> displayId);
+
+        /** Replaces what was shown under {@code displayId}. */
+        void update(Object value, String displayId);
+
+        /** Clears the cell's output; {@code wait}: only when the next output arrives. */
+        void clear(boolean wait);
+
+        /** Asks the user for a line; empty at end of input. */
+        Optional<String> input(String prompt, boolean password);
+
+        /** A payload for the execute reply, such as a page of help: protocol form. */
+        void payload(Map<String, Object> payload);
+    }
+
+    private static volatile Sink sink = new Nowhere();
+
+    private CellDisplay() {
+    }
+
+    /** Connects the sink; the agent's business. */
+    public static void connect(Sink to) {
+        sink = Objects.requireNonNull(to, "to");
+    }
+
+    /** The sink in force. */
+    public static Sink sink() {
+        return sink;
+    }
+
+    private static final class Nowhere implements Sink {
+        @Override
+        public void display(Object value, Optional<String> displayId) {
+        }
+
+        @Override
+        public void update(Object value, String displayId) {
+        }
+
+        @Override
+        public void clear(boolean wait) {
+        }
+
+        @Override
+        public Optional<String> input(String prompt, boolean password) {
+            return Optional.empty();
+        }
+
+        @Override
+        public void payload(Map<String, Object> payload) {
+        }
+    }
+}
