@@ -153,8 +153,8 @@ public sealed interface Output extends Publication {
         }
     }
 
-    /** Clears what the cell has put out; with {@code wait}, when the next output arrives. */
-    record ClearOutput(boolean wait) implements Output {
+    /** Clears what the cell has put out; with {@code waits}, only when the next output arrives. */
+    record ClearOutput(boolean waits) implements Output {
         @Override
         public String type() {
             return "clear_output";
@@ -162,7 +162,7 @@ public sealed interface Output extends Publication {
 
         @Override
         public Map<String, Object> fields() {
-            return Tree.of("wait", wait);
+            return Tree.of("wait", waits);
         }
 
         @Override
