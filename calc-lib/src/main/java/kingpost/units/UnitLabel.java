@@ -1,65 +1,34 @@
 package kingpost.units;
 
-import static kingpost.units.StructuralUnits.*;
-
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import javax.measure.Unit;
 import tech.units.indriya.unit.ProductUnit;
 
 /** A unit as people write it: kN/m², mm⁴, kip·ft, ksi, °. */
 public final class UnitLabel {
 
-    private static final Map<Unit<?>, String> NAMES = names();
     private static final String SUPERSCRIPTS = "\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079";
 
     private UnitLabel() {
     }
 
+    /**
+     * The unit that {@code text} names: kN, kN/m2, kN/m², mm^4, kip-ft, kN·m.
+     *
+     * @throws CalculationException when a name is not known or the text cannot be read
+     */
+    public static Unit<?> parse(String text) {
+        return UnitParser.parse(text);
+    }
+
     /** The label of {@code unit}; empty for a plain number. */
     public static String of(Unit<?> unit) {
-        String name = NAMES.get(unit);
+        String name = UnitNames.name(unit);
         if (name != null) {
             return name;
         }
         return unit instanceof ProductUnit<?> product ? product(product) : unit.toString();
-    }
-
-    private static Map<Unit<?>, String> names() {
-        Map<Unit<?>, String> names = new HashMap<>();
-        names.put(m, "m");
-        names.put(mm, "mm");
-        names.put(cm, "cm");
-        names.put(km, "km");
-        names.put(in, "in");
-        names.put(ft, "ft");
-        names.put(yd, "yd");
-        names.put(kg, "kg");
-        names.put(t, "t");
-        names.put(lb, "lb");
-        names.put(s, "s");
-        names.put(N, "N");
-        names.put(kN, "kN");
-        names.put(MN, "MN");
-        names.put(lbf, "lbf");
-        names.put(kip, "kip");
-        names.put(Pa, "Pa");
-        names.put(kPa, "kPa");
-        names.put(MPa, "MPa");
-        names.put(GPa, "GPa");
-        names.put(psi, "psi");
-        names.put(ksi, "ksi");
-        names.put(psf, "psf");
-        names.put(ksf, "ksf");
-        names.put(plf, "plf");
-        names.put(pcf, "pcf");
-        names.put(rad, "rad");
-        names.put(deg, "\u00b0");
-        names.put(one, "");
-        names.put(percent, "%");
-        return Map.copyOf(names);
     }
 
     private static String product(ProductUnit<?> product) {
@@ -68,7 +37,7 @@ public final class UnitLabel {
         for (int i = 0; i < product.getUnitCount(); i++) {
             Unit<?> factor = product.getUnit(i);
             int power = product.getUnitPow(i);
-            String text = of(factor) + superscript(Math.abs(power));
+            String text = of(factor) + (Math.abs(power) == 1 ? "" : superscript(Math.abs(power)));
             List<String> side = power > 0 ? above : below;
             if (isForce(factor)) {
                 side.add(0, text);
@@ -85,17 +54,25 @@ public final class UnitLabel {
     }
 
     private static boolean isForce(Unit<?> factor) {
-        return factor.getDimension().equals(N.getDimension());
+        return factor.getDimension().equals(StructuralUnits.N.getDimension());
     }
 
-    private static String superscript(int power) {
-        if (power == 1) {
-            return "";
-        }
-        StringBuilder text = new StringBuilder();
-        for (char digit : Integer.toString(power).toCharArray()) {
+    /** The number in raised digits. */
+    static String superscript(int number) {
+        StringBuilder text = new StringBuilder(number < 0 ? "\u207b" : "");
+        for (char digit : Integer.toString(Math.abs(number)).toCharArray()) {
             text.append(SUPERSCRIPTS.charAt(digit - '0'));
         }
         return text.toString();
+    }
+
+    /** Raised digits and minus signs as ordinary ones. */
+    static String lowered(String text) {
+        StringBuilder low = new StringBuilder();
+        for (char c : text.toCharArray()) {
+            int digit = SUPERSCRIPTS.indexOf(c);
+            low.append(digit >= 0 ? (char) ('0' + digit) : c == '\u207b' || c == '\u2212' ? '-' : c);
+        }
+        return low.toString();
     }
 }
