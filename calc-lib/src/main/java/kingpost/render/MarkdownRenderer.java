@@ -57,12 +57,12 @@ public final class MarkdownRenderer implements Renderer {
         @Override
         public String equation(Equation equation) {
             String remark = equation.remark().isEmpty() ? "" : " \\qquad " + TexText.inMath(equation.remark());
-            return "$$\n" + TexExpression.of(equation.expression()) + remark + "\n$$";
+            return "$$\n" + withoutDollars(TexExpression.of(equation.expression()) + remark) + "\n$$";
         }
 
         @Override
         public String equations(Equations equations) {
-            return "$$\n" + TexExpression.aligned(equations.lines()) + "\n$$";
+            return "$$\n" + withoutDollars(TexExpression.aligned(equations.lines())) + "\n$$";
         }
 
         @Override
@@ -152,7 +152,12 @@ public final class MarkdownRenderer implements Renderer {
 
         @Override
         public String formula(Inline.Formula formula) {
-            return "$" + TexExpression.of(formula.expression()) + "$";
+            return "$" + withoutDollars(TexExpression.of(formula.expression())) + "$";
         }
+    }
+
+    /** A dollar sign in a name would end the mathematics in some front ends; its wide form reads the same. */
+    private static String withoutDollars(String tex) {
+        return tex.replace("\\$", "\\text{＄}");
     }
 }

@@ -29,7 +29,8 @@ final class TexText {
             at('·', "\\ensuremath{\\cdot}"), at('°', "\\ensuremath{^{\\circ}}"), at('′', "\\ensuremath{'}"),
             at('²', "\\ensuremath{^2}"), at('³', "\\ensuremath{^3}"), at('⁴', "\\ensuremath{^4}"),
             at('→', "\\ensuremath{\\rightarrow}"), at('≤', "\\ensuremath{\\le}"), at('≈', "\\ensuremath{\\approx}"),
-            at('√', "\\ensuremath{\\surd}"), at('×', "\\ensuremath{\\times}"), at('–', "--"), at('—', "---"),
+            at('√', "\\ensuremath{\\surd}"), at('×', "\\ensuremath{\\times}"),
+            at('–', "\\textendash{}"), at('—', "\\textemdash{}"),
             at('‘', "`"), at('’', "'"), at('“', "``"), at('”', "''"), at('-', "{-}"), at(0xA0, "~"),
             at(0x202F, "\\,"));
 
