@@ -24,7 +24,7 @@ import kingpost.derivation.Table;
 public final class HtmlRenderer implements Renderer {
 
     private static final int DEEPEST = 6;
-    private static final String SCROLLS = "overflow-x:auto;margin:0.6em 0";
+    private static final String SCROLLS = "overflow-x:auto;overflow-y:hidden;padding:0.3em 0";
     private static final String HEAD = "padding:0.25em 0.9em;border-bottom:2px solid #888;text-align:%s";
     private static final String CELL = "padding:0.25em 0.9em;border-bottom:1px solid #8886;text-align:%s;"
             + "font-variant-numeric:tabular-nums";
@@ -53,23 +53,23 @@ public final class HtmlRenderer implements Renderer {
     @Override
     public String render(Derivation derivation) {
         String heading = "<h" + titleLevel + ">" + HtmlText.of(derivation.title()) + "</h" + titleLevel + ">";
-        Figures figures = new Figures(Integer.toHexString(derivation.hashCode()));
+        Figures figures = new Figures(new PlainRenderer().render(derivation));
         return "<section>\n" + heading + "\n" + new Writer(titleLevel + 1, figures).blocks(derivation.blocks())
                 + "</section>\n";
     }
 
     @Override
     public String render(Block block) {
-        return block.accept(new Writer(titleLevel + 1, new Figures(Integer.toHexString(block.hashCode()))));
+        return block.accept(new Writer(titleLevel + 1, new Figures(new PlainRenderer().render(block))));
     }
 
-    /** Numbers the figures of one rendering, so that the ids within each are its own. */
+    /** Numbers the figures of one rendering, so that the ids within each are its own, on every run the same. */
     private static final class Figures {
         private final String mark;
         private int drawn;
 
-        Figures(String mark) {
-            this.mark = mark;
+        Figures(String content) {
+            this.mark = Integer.toHexString(content.hashCode());
         }
 
         String nextPrefix() {
@@ -119,7 +119,7 @@ public final class HtmlRenderer implements Renderer {
             String caption = figure.caption().isEmpty() ? ""
                     : "<figcaption style=\"margin-top:0.3em\"><small>" + phrase(figure.caption())
                     + "</small></figcaption>\n";
-            return "<figure style=\"margin:1em 0;overflow-x:auto\">\n" + picture + caption + "</figure>\n";
+            return "<figure style=\"margin:1em 0;overflow-x:auto;overflow-y:hidden\">\n" + picture + caption + "</figure>\n";
         }
 
         @Override

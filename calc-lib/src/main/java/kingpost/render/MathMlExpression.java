@@ -23,12 +23,16 @@ import kingpost.derivation.Expression.Words;
 
 /**
  * Writes mathematics in MathML Core. Source: W3C, MathML Core: only its elements and attributes are used, so that a
- * browser needs no script; columns are placed by style attributes, because Core has no {@code columnalign}.
+ * browser needs no script; columns are placed by style attributes, because Core has no {@code columnalign}. A cell's
+ * content is a block, which one family of browsers moves only by its own value of {@code text-align}.
  */
 final class MathMlExpression implements Expression.Visitor<String> {
 
     private static final MathMlExpression WRITER = new MathMlExpression();
-    private static final String CELL = "<mtd style=\"text-align:%s;padding:0.2em %s\">%s</mtd>";
+    private static final String CELL = 
+            "<mtd style=\"text-align:%1$s;text-align:-webkit-%1$s;padding:0.2em %2$s\">%3$s</mtd>";
+
+    private static final String THIN = "<mspace width=\"0.17em\"></mspace>";
 
     private MathMlExpression() {
     }
@@ -185,9 +189,9 @@ final class MathMlExpression implements Expression.Visitor<String> {
             case TAN -> "tan";
             case ATAN -> "arctan";
         };
-        String argument = LinearExpression.standsAlone(function.argument()) ? of(function.argument())
-                : fenced(of(function.argument()));
-        return row("<mi>" + name + "</mi>" + operator("&#x2061;") + "<mspace width=\"0.17em\"></mspace>" + argument);
+        boolean alone = LinearExpression.standsAlone(function.argument());
+        String argument = alone ? THIN + of(function.argument()) : fenced(of(function.argument()));
+        return row(THIN + "<mi>" + name + "</mi>" + operator("&#x2061;") + argument);
     }
 
     @Override
@@ -211,7 +215,9 @@ final class MathMlExpression implements Expression.Visitor<String> {
     }
 
     private static String fenced(String content) {
-        return row(operator("(") + content + operator(")"));
+        boolean tall = content.contains("<mfrac>") || content.contains("<msqrt>");
+        String stretch = tall ? "<mo>" : "<mo stretchy=\"false\">";
+        return row(stretch + "(</mo>" + content + stretch + ")</mo>");
     }
 
     @Override

@@ -143,7 +143,7 @@ final class PgfPicture implements Element.Visitor<Void> {
     }
 
     private static String span(Span span) {
-        String words = TexText.paragraph(span.text());
+        String words = TexText.paragraph(span.text().replaceAll("\\p{Cntrl}+", " "));
         return switch (span.level()) {
             case LINE -> words;
             case SUBSCRIPT -> "\\textsubscript{" + words + "}";

@@ -25,12 +25,17 @@ public final class PlainRenderer implements Renderer {
 
     @Override
     public String render(Derivation derivation) {
-        return heading(derivation.title(), 0) + "\n\n" + new Writer(1).blocks(derivation.blocks()) + "\n";
+        return clean(heading(derivation.title(), 0) + "\n\n" + new Writer(1).blocks(derivation.blocks()));
     }
 
     @Override
     public String render(Block block) {
-        return block.accept(new Writer(1)) + "\n";
+        return clean(block.accept(new Writer(1)));
+    }
+
+    /** The text with one line end after it, and no spaces before any line end. */
+    private static String clean(String text) {
+        return text.stripTrailing().replaceAll("[ \u00a0]+\n", "\n") + "\n";
     }
 
     /** The words of a phrase on one line. */

@@ -51,8 +51,8 @@ final class TexExpression implements Expression.Visitor<String> {
         return switch (relator) {
             case EQUAL -> "=";
             case ABOUT -> "\\approx";
-            case LESS -> "\\lt";
-            case GREATER -> "\\gt";
+            case LESS -> "<";
+            case GREATER -> ">";
             case AT_MOST -> "\\le";
             case AT_LEAST -> "\\ge";
             case NOT_EQUAL -> "\\ne";
@@ -151,7 +151,7 @@ final class TexExpression implements Expression.Visitor<String> {
         };
         return name + (LinearExpression.standsAlone(function.argument())
                 ? " " + of(function.argument())
-                : "\\left(" + of(function.argument()) + "\\right)");
+                : fenced(of(function.argument())));
     }
 
     @Override
@@ -171,7 +171,13 @@ final class TexExpression implements Expression.Visitor<String> {
 
     @Override
     public String parenthesised(Parenthesised parenthesised) {
-        return "\\left(" + of(parenthesised.inner()) + "\\right)";
+        return fenced(of(parenthesised.inner()));
+    }
+
+    /** Parentheses grow only around what is taller than a line. */
+    private static String fenced(String inner) {
+        boolean tall = inner.contains("\\frac") || inner.contains("\\sqrt");
+        return tall ? "\\left(" + inner + "\\right)" : "(" + inner + ")";
     }
 
     @Override

@@ -19,7 +19,7 @@ final class TexText {
             at('#', "\\#"), at('%', "\\%"), at('_', "\\_"), at('^', "{\\wedge}"), at('~', "{\\sim}"),
             at('<', "{<}"), at('>', "{>}"), at('|', "\\vert "), at('`', "\\text{‘}"), at('"', "\\text{”}"),
             at('−', "{-}"), at('·', "{\\cdot}"), at('°', "^{\\circ}"), at('′', "\\text{'}"), at('*', "{*}"),
-            at('→', "{\\rightarrow}"), at('@', "\\text{@}"));
+            at('→', "{\\rightarrow}"), at('@', "\\text{@}"), at('-', "\\text{-}"));
 
     private static final Map<Integer, String> IN_TEXT = Map.ofEntries(
             at('\\', "\\textbackslash{}"), at('{', "\\{"), at('}', "\\}"), at('$', "\\$"), at('&', "\\&"),
