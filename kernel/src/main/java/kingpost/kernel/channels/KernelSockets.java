@@ -1,0 +1,134 @@
+package kingpost.kernel.channels;
+
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.util.ArrayList;
+import java.util.List;
+import kingpost.kernel.message.Channel;
+import kingpost.kernel.message.Inbox;
+import kingpost.kernel.message.Message;
+import kingpost.kernel.message.Outlet;
+import kingpost.kernel.wire.ConnectionFile;
+import kingpost.kernel.wire.WireFormat;
+import org.zeromq.SocketType;
+import org.zeromq.ZMQ;
+
+/**
+ * The five bound sockets of a kernel and their threads. Bound as soon as it exists, so that clients may connect and
+ * their messages wait; {@link #start} lets them in.
+ */
+public final class KernelSockets implements Outlet, AutoCloseable {
+
+    private static final Logger LOG = System.getLogger("kingpost.channels");
+    private static final long END_MILLIS = 1_000;
+
+    private final ZMQ.Context context = ZMQ.context(1);
+    private final MessageLimits limits;
+    private final WireFormat wire;
+    private final List<ZMQ.Socket> sockets = new ArrayList<>();
+    private final List<Thread> threads = new ArrayList<>();
+    private final Heartbeat heartbeat;
+    private final ConnectionFile.Ports ports;
+    private RouterLoop shell;
+    private RouterLoop control;
+    private RouterLoop stdin;
+    private PublisherLoop iopub;
+
+    /**
+     * @throws BindingException when one of the ports cannot be had; the others are free again then
+     */
+    public KernelSockets(ConnectionFile file, MessageLimits limits) {
+        this.limits = limits;
+        this.wire = new WireFormat(file.signer());
+        ConnectionFile.Ports wanted = file.ports();
+        try {
+            Binding binding = new Binding(context, file.ip(), limits);
+            sockets.add(binding.open(SocketType.ROUTER, "shell", wanted.shell(), KernelSockets::prepareRouter));
+            sockets.add(binding.open(SocketType.ROUTER, "control", wanted.control(), KernelSockets::prepareRouter));
+            sockets.add(binding.open(SocketType.ROUTER, "stdin", wanted.stdin(), KernelSockets::prepareRouter));
+            sockets.add(binding.open(SocketType.XPUB, "iopub", wanted.iopub(), PublisherLoop::prepare));
+            this.heartbeat = new Heartbeat(file.ip(), wanted.heartbeat(), limits);
+        } catch (BindingException e) {
+            sockets.forEach(ZMQ.Socket::close);
+            context.term();
+            throw e;
+        }
+        this.ports = new ConnectionFile.Ports(Binding.port(sockets.get(0)), Binding.port(sockets.get(3)),
+                Binding.port(sockets.get(2)), Binding.port(sockets.get(1)), heartbeat.port());
+    }
+
+    /** The ports on which the sockets listen. */
+    public ConnectionFile.Ports ports() {
+        return ports;
+    }
+
+    /** Lets messages in; call once. */
+    public void start(Inbox inbox) {
+        Refusals refusals = new Refusals(LOG);
+        shell = router(Channel.SHELL, 0, inbox, refusals);
+        control = router(Channel.CONTROL, 1, inbox, refusals);
+        stdin = router(Channel.STDIN, 2, inbox, refusals);
+        iopub = new PublisherLoop(context, sockets.get(3), inbox, LOG);
+        startThread("heartbeat", heartbeat);
+        startThread("iopub", iopub);
+        startThread("stdin", stdin);
+        startThread("control", control);
+        startThread("shell", shell);
+    }
+
+    @Override
+    public void send(Channel channel, Message message) {
+        List<byte[]> frames = wire.write(message);
+        switch (channel) {
+            case SHELL -> shell.send(frames);
+            case CONTROL -> control.send(frames);
+            case STDIN -> stdin.send(frames);
+        }
+    }
+
+    @Override
+    public void publish(Message message) {
+        iopub.publish(wire.write(message));
+    }
+
+    /** Sends what is queued, for at most a second or two, and closes the sockets. */
+    @Override
+    public void close() {
+        if (threads.isEmpty()) {
+            sockets.forEach(ZMQ.Socket::close);
+            heartbeat.closeUnstarted();
+        } else {
+            List.of(shell, control, stdin).forEach(RouterLoop::stop);
+            iopub.stop();
+            heartbeat.close();
+            threads.forEach(KernelSockets::join);
+        }
+        context.term();
+    }
+
+    private RouterLoop router(Channel channel, int index, Inbox inbox, Refusals refusals) {
+        return new RouterLoop(channel, context, sockets.get(index), wire, inbox, limits, refusals, LOG);
+    }
+
+    private static void prepareRouter(ZMQ.Socket socket) {
+        socket.setRouterHandover(true);
+    }
+
+    private void startThread(String name, Runnable loop) {
+        Thread thread = new Thread(loop, "kingpost-" + name);
+        thread.setDaemon(true);
+        thread.start();
+        threads.add(thread);
+    }
+
+    private static void join(Thread thread) {
+        try {
+            thread.join(END_MILLIS);
+            if (thread.isAlive()) {
+                LOG.log(Level.WARNING, thread.getName() + " has not ended in " + END_MILLIS + " ms");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}
