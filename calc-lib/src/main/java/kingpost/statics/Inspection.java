@@ -20,7 +20,7 @@ public record Inspection(List<Finding> findings, List<NearMiss> nearMisses) {
 
     /** Members found to carry nothing, in the order found. */
     public List<Member> zeroForceMembers() {
-        return findings.stream().flatMap(f -> f.zero().stream()).toList();
+        return findings.stream().flatMap(f -> f.zero().stream()).distinct().toList();
     }
 
     /** Something a joint shows by inspection. */
@@ -80,9 +80,17 @@ public record Inspection(List<Finding> findings, List<NearMiss> nearMisses) {
         }
 
         /**
-         * Two members, not in line, and every load and reaction in line with one of them: the other carries nothing.
+         * Every load and reaction, and every member but one, lie in one line: the one across it carries nothing.
+         *
+         * @param idle     the member across the line
+         * @param carrying the members in the line with the loads and reactions; empty where a reaction takes the
+         *                 load alone
          */
-        record LoadInLine(String joint, int round, Member idle, Member carrying) implements Finding {
+        record LoadInLine(String joint, int round, Member idle, List<Member> carrying) implements Finding {
+            public LoadInLine {
+                carrying = List.copyOf(carrying);
+            }
+
             @Override
             public List<Member> zero() {
                 return List.of(idle);

@@ -1,0 +1,71 @@
+package kingpost.truss;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kingpost.truss.TrussDraft.JointEntry;
+import kingpost.units.Quantity;
+import kingpost.units.UnitLabel;
+
+/** Turns the joints as written into joints, and finds what is wrong with them. */
+final class JointCheck {
+
+    private static final String PARTING = "-,;";
+
+    private final UnitChoice units;
+    private final Problems problems;
+    private final Map<String, Joint> joints = new LinkedHashMap<>();
+
+    JointCheck(UnitChoice units, Problems problems) {
+        this.units = units;
+        this.problems = problems;
+    }
+
+    /** By name, in the order given; a joint with a problem is still there when it has a name and a place. */
+    Map<String, Joint> check(List<JointEntry> entries) {
+        entries.forEach(this::add);
+        return joints;
+    }
+
+    private void add(JointEntry entry) {
+        String subject = "Joint " + (entry.name().isBlank() ? "at (" + entry.x() + ", " + entry.y() + ")"
+                : entry.name());
+        checkName(entry.name(), subject);
+        Optional<Quantity> x = units.length(entry.x(), subject, "x", problems);
+        Optional<Quantity> y = units.length(entry.y(), subject, "y", problems);
+        Optional<Quantity> z = units.length(entry.z(), subject, "z", problems);
+        Quantity origin = Quantity.of(0, units.length());
+        Joint joint = new Joint(entry.name(), x.orElse(origin), y.orElse(origin), z.orElse(origin));
+        Joint before = joints.putIfAbsent(entry.name(), joint);
+        if (before != null && !entry.name().isBlank()) {
+            problems.add(subject, "it is given twice, at " + place(before) + " and at " + place(joint),
+                    "rename one or leave it out");
+        }
+    }
+
+    private void checkName(String name, String subject) {
+        if (name.isBlank()) {
+            problems.add(subject, "it has no name", "give it one, such as \"A\" or \"L0\"");
+        } else if (name.chars().anyMatch(c -> Character.isWhitespace(c) || Character.isISOControl(c))) {
+            problems.add(subject, "its name holds a space, which parts one member from the next",
+                    "leave the space out");
+        } else if (name.chars().anyMatch(c -> PARTING.indexOf(c) >= 0)) {
+            problems.add(subject, "its name holds one of the signs " + String.join(" ", PARTING.split(""))
+                    + " that part the names of members", "use letters and digits");
+        }
+    }
+
+    /** Coordinates for a message. */
+    static String place(Joint joint) {
+        String flat = number(joint.x()) + ", " + number(joint.y());
+        String all = joint.z().getValue() == 0 ? flat : flat + ", " + number(joint.z());
+        return "(" + all + ") " + UnitLabel.of(joint.x().getUnit());
+    }
+
+    private static String number(Quantity q) {
+        double value = q.getValue();
+        return value == Math.rint(value) && Math.abs(value) < 1e9 ? String.valueOf((long) value)
+                : String.valueOf(value);
+    }
+}

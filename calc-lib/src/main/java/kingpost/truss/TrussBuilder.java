@@ -1,0 +1,187 @@
+package kingpost.truss;
+
+import java.util.List;
+import java.util.function.Function;
+import javax.measure.Unit;
+import kingpost.truss.TrussDraft.JointEntry;
+import kingpost.truss.TrussDraft.LoadEntry;
+import kingpost.truss.TrussDraft.MemberEntry;
+import kingpost.truss.TrussDraft.SupportEntry;
+import kingpost.units.Quantity;
+
+/**
+ * Writes a truss down in trade words. Nothing is checked before {@link #build()}, which reports every problem at once,
+ * so joints, members, supports and loads may come in any order.
+ *
+ * <p><b>Units</b>: a bare number is in the units given by {@link #units}; a quantity brings its own.
+ * <b>Signs</b>: x right, y up, z towards the reader; angles in degrees counter-clockwise from x.
+ *
+ * @param <T> what {@link #build()} returns
+ */
+public final class TrussBuilder<T> {
+
+    private final TrussDraft draft;
+    private final Function<TrussModel, T> finish;
+
+    /**
+     * @param name   what the user calls the truss
+     * @param finish makes the result of {@link #build()} from the checked model
+     */
+    public TrussBuilder(String name, Function<TrussModel, T> finish) {
+        this.draft = new TrussDraft(name);
+        this.finish = finish;
+    }
+
+    /** The units of bare numbers, and those in which answers are given. */
+    public TrussBuilder<T> units(Unit<?> length, Unit<?> force) {
+        draft.units.add(new TrussDraft.UnitPair(length, force));
+        return this;
+    }
+
+    /** A joint at (x, y). */
+    public TrussBuilder<T> joint(String name, double x, double y) {
+        return joint(name, Amount.of(x), Amount.of(y), Amount.of(0));
+    }
+
+    /** A joint at (x, y). */
+    public TrussBuilder<T> joint(String name, Quantity x, Quantity y) {
+        return joint(name, Amount.of(x), Amount.of(y), Amount.of(0));
+    }
+
+    /** A joint at (x, y). */
+    public TrussBuilder<T> joint(String name, double x, Quantity y) {
+        return joint(name, Amount.of(x), Amount.of(y), Amount.of(0));
+    }
+
+    /** A joint at (x, y). */
+    public TrussBuilder<T> joint(String name, Quantity x, double y) {
+        return joint(name, Amount.of(x), Amount.of(y), Amount.of(0));
+    }
+
+    /** A joint in space. */
+    public TrussBuilder<T> joint(String name, double x, double y, double z) {
+        return joint(name, Amount.of(x), Amount.of(y), Amount.of(z));
+    }
+
+    /** A joint in space. */
+    public TrussBuilder<T> joint(String name, Quantity x, Quantity y, Quantity z) {
+        return joint(name, Amount.of(x), Amount.of(y), Amount.of(z));
+    }
+
+    /**
+     * Members by the names of their ends: {@code "AB BC AD"}; with longer names {@code "L0-L1 L1-U1"}. Spaces, commas
+     * and line ends part them.
+     */
+    public TrussBuilder<T> members(String names) {
+        String trimmed = names == null ? "" : names.strip();
+        if (trimmed.isEmpty()) {
+            draft.members.add(new MemberEntry("", "", ""));
+            return this;
+        }
+        for (String word : trimmed.split("[\\s,;]+")) {
+            draft.members.add(new MemberEntry(word, "", ""));
+        }
+        return this;
+    }
+
+    /** One member between two joints. */
+    public TrussBuilder<T> member(String from, String to) {
+        draft.members.add(new MemberEntry("", from == null ? "" : from, to == null ? "" : to));
+        return this;
+    }
+
+    /** Holds a joint against any movement. */
+    public TrussBuilder<T> pin(String joint) {
+        return support(joint, Support.Kind.PIN, null);
+    }
+
+    /** Holds a joint vertically; it may roll to the side. */
+    public TrussBuilder<T> roller(String joint) {
+        return support(joint, Support.Kind.ROLLER, Direction.UP);
+    }
+
+    /** Holds a joint along the normal of the surface it rolls on, at that many degrees from x. */
+    public TrussBuilder<T> roller(String joint, double normalDegrees) {
+        return support(joint, Support.Kind.ROLLER, normalDegrees);
+    }
+
+    /** Holds a joint along the normal of the surface it rolls on. */
+    public TrussBuilder<T> roller(String joint, Direction normal) {
+        return support(joint, Support.Kind.ROLLER, normal);
+    }
+
+    /** Holds a joint by a link that lies at that many degrees from x. */
+    public TrussBuilder<T> link(String joint, double degrees) {
+        return support(joint, Support.Kind.LINK, degrees);
+    }
+
+    /** Holds a joint by a link along a direction. */
+    public TrussBuilder<T> link(String joint, Direction along) {
+        return support(joint, Support.Kind.LINK, along);
+    }
+
+    /** A load by size and direction. */
+    public TrussBuilder<T> load(String joint, double size, Direction direction) {
+        return load(joint, Amount.of(size), direction);
+    }
+
+    /** A load by size and direction. */
+    public TrussBuilder<T> load(String joint, Quantity size, Direction direction) {
+        return load(joint, Amount.of(size), direction);
+    }
+
+    /** A load by its components to the right and upwards. */
+    public TrussBuilder<T> load(String joint, double fx, double fy) {
+        return load(joint, Amount.of(fx), Amount.of(fy), Amount.of(0));
+    }
+
+    /** A load by its components to the right and upwards. */
+    public TrussBuilder<T> load(String joint, Quantity fx, Quantity fy) {
+        return load(joint, Amount.of(fx), Amount.of(fy), Amount.of(0));
+    }
+
+    /** A load by its components in space. */
+    public TrussBuilder<T> load(String joint, double fx, double fy, double fz) {
+        return load(joint, Amount.of(fx), Amount.of(fy), Amount.of(fz));
+    }
+
+    /** A load by its components in space. */
+    public TrussBuilder<T> load(String joint, Quantity fx, Quantity fy, Quantity fz) {
+        return load(joint, Amount.of(fx), Amount.of(fy), Amount.of(fz));
+    }
+
+    /**
+     * The checked truss.
+     *
+     * @throws TrussProblems with every problem of the truss, one line each
+     */
+    public T build() {
+        return finish.apply(new TrussCheck(draft).model());
+    }
+
+    private TrussBuilder<T> joint(String name, Amount x, Amount y, Amount z) {
+        draft.joints.add(new JointEntry(name == null ? "" : name, x, y, z));
+        return this;
+    }
+
+    private TrussBuilder<T> support(String joint, Support.Kind kind, double degrees) {
+        Direction normal = Double.isFinite(degrees) ? Direction.at(degrees) : null;
+        draft.supports.add(new SupportEntry(joint == null ? "" : joint, kind, normal, degrees));
+        return this;
+    }
+
+    private TrussBuilder<T> support(String joint, Support.Kind kind, Direction normal) {
+        draft.supports.add(new SupportEntry(joint == null ? "" : joint, kind, normal, 0));
+        return this;
+    }
+
+    private TrussBuilder<T> load(String joint, Amount size, Direction direction) {
+        draft.loads.add(new LoadEntry(joint == null ? "" : joint, size, direction, List.of()));
+        return this;
+    }
+
+    private TrussBuilder<T> load(String joint, Amount fx, Amount fy, Amount fz) {
+        draft.loads.add(new LoadEntry(joint == null ? "" : joint, null, null, List.of(fx, fy, fz)));
+        return this;
+    }
+}
