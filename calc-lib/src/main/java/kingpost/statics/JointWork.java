@@ -23,6 +23,13 @@ final class JointWork {
     private final Map<Axis, Role> used = new LinkedHashMap<>();
     private final List<Integer> found = new ArrayList<>();
 
+    /** The equations of a joint whose forces are all known, along x and y, as checks. */
+    static List<AxisEquation> checks(Network network, Progress progress, Values values, int joint) {
+        JointPlanner.Turn none = new JointPlanner.Turn(Integer.MAX_VALUE, joint, List.of(),
+                Step.Selection.Reason.ONLY_ONE);
+        return new JointWork(network, progress, values, none).work().equations();
+    }
+
     JointWork(Network network, Progress progress, Values values, JointPlanner.Turn turn) {
         this.network = network;
         this.progress = progress;
@@ -125,6 +132,7 @@ final class JointWork {
 
     private void found(int unknown, double force, double spread, double bound) {
         values.put(unknown, force, spread, bound);
+        progress.sameAs(unknown).stream().filter(u -> u != unknown).forEach(u -> values.same(u, unknown));
         found.add(unknown);
     }
 

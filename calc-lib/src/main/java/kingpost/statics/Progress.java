@@ -53,6 +53,14 @@ final class Progress {
         return solved;
     }
 
+    /** Every member that carries the same force as a member, itself included; a reaction alone. */
+    List<Integer> sameAs(int unknown) {
+        int leader = inspections.leader(unknown);
+        List<Integer> same = new ArrayList<>(followers.get(leader));
+        same.add(leader);
+        return same;
+    }
+
     private void mark(int unknown, int turn, List<Integer> solved) {
         if (solvedIn[unknown] == NEVER) {
             solvedIn[unknown] = turn;

@@ -23,9 +23,9 @@ record Route(Optional<WhyReactions> reactionsFirst, JointPlanner joints) {
         return new Route(Optional.of(why), new JointPlanner(network, inspections).withReactions().run());
     }
 
-    /** As many reactions as a body has equations of equilibrium: three in the plane, six in space. */
+    /** As many reactions as a body has equations of equilibrium: three in the plane. */
     private static boolean hasReactionsOfOneBody(Network network) {
-        return network.reactions() == 3 * (network.dimension() - 1);
+        return network.dimension() == 2 && network.reactions() == 3;
     }
 
     /** Joints that still have unknowns where the way ends; empty when it reaches everything. */

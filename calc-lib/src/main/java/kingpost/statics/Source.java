@@ -27,6 +27,12 @@ public sealed interface Source {
      * @param direction positive direction, acting on the truss
      */
     record OfReaction(String joint, int index, String letter, Direction direction) implements Source {
+
+        /** Joint and letter, as in "A_x"; "R_C" for an inclined component alone at its joint. */
+        public String name() {
+            return letter.isEmpty() ? "R_" + joint : joint + "_" + letter;
+        }
+
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.reaction(this);

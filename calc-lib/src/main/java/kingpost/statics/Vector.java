@@ -7,6 +7,11 @@ public record Vector(double x, double y, double z) {
     public static final Vector Y = new Vector(0, 1, 0);
     public static final Vector Z = new Vector(0, 0, 1);
 
+    /** The component along x, y or z by number 0, 1 or 2. */
+    public double part(int axis) {
+        return axis == 0 ? x : axis == 1 ? y : z;
+    }
+
     public double norm() {
         return Math.sqrt(dot(this));
     }

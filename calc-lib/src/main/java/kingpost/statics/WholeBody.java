@@ -51,6 +51,31 @@ final class WholeBody {
         return kingpost.units.Quantity.of(1, length).in(kingpost.units.StructuralUnits.m);
     }
 
+    /** Whether the reactions hold the truss as one body: three in the plane whose lines neither meet nor are parallel. */
+    static boolean isHeld(Network network) {
+        int size = 3 * (network.dimension() - 1);
+        if (network.reactions() != size) {
+            return false;
+        }
+        double[][] matrix = new double[size][size];
+        for (int k = 0; k < size; k++) {
+            int unknown = network.members() + k;
+            int joint = network.firstJoint(unknown);
+            Vector unit = network.unit(unknown, joint);
+            Vector moment = network.place(joint).minus(network.place(0)).times(1 / network.extent()).cross(unit);
+            double[] parts = size == 3 ? new double[] {unit.x(), unit.y(), moment.z()}
+                    : new double[] {unit.x(), unit.y(), unit.z(), moment.x(), moment.y(), moment.z()};
+            for (int row = 0; row < size; row++) {
+                matrix[row][k] = parts[row];
+            }
+        }
+        return Math.abs(SmallSystem.determinant(matrix)) > Network.IN_LINE;
+    }
+
+    double extentInMetres() {
+        return extent * lengthFactor;
+    }
+
     List<Force> forces() {
         return forces;
     }

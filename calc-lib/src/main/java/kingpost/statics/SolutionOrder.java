@@ -1,0 +1,74 @@
+package kingpost.statics;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * An order of joints and unknowns in which the joint equations keep close to a triangle: joints as they are worked,
+ * unknowns as they are found, reactions last.
+ */
+final class SolutionOrder {
+
+    private final int[] joints;
+    private final int[] unknowns;
+    private final int[] column;
+
+    private SolutionOrder(List<Integer> joints, List<Integer> unknowns) {
+        this.joints = joints.stream().mapToInt(Integer::intValue).toArray();
+        this.unknowns = unknowns.stream().mapToInt(Integer::intValue).toArray();
+        column = new int[this.unknowns.length];
+        for (int k = 0; k < column.length; k++) {
+            column[this.unknowns[k]] = k;
+        }
+    }
+
+    /** The truss's own order. */
+    static SolutionOrder natural(Network network) {
+        return new SolutionOrder(numbers(network.joints()), numbers(network.unknowns()));
+    }
+
+    /** The order of the work; joints and unknowns that it does not reach follow in the truss's order. */
+    static SolutionOrder of(Network network, List<JointPlanner.Turn> turns) {
+        boolean[] seenJoint = new boolean[network.joints()];
+        boolean[] seen = new boolean[network.unknowns()];
+        List<Integer> joints = new ArrayList<>();
+        List<Integer> unknowns = new ArrayList<>();
+        List<Integer> working = new ArrayList<>(turns.stream().map(JointPlanner.Turn::joint).toList());
+        working.addAll(numbers(network.joints()));
+        for (int joint : working) {
+            if (!seenJoint[joint]) {
+                seenJoint[joint] = true;
+                joints.add(joint);
+                for (int u : network.unknownsAt(joint)) {
+                    if (network.isMember(u) && !seen[u]) {
+                        seen[u] = true;
+                        unknowns.add(u);
+                    }
+                }
+            }
+        }
+        for (int u = network.members(); u < network.unknowns(); u++) {
+            unknowns.add(u);
+        }
+        return new SolutionOrder(joints, unknowns);
+    }
+
+    int joint(int place) {
+        return joints[place];
+    }
+
+    int unknown(int column) {
+        return unknowns[column];
+    }
+
+    int column(int unknown) {
+        return column[unknown];
+    }
+
+    private static List<Integer> numbers(int count) {
+        int[] numbers = new int[count];
+        Arrays.setAll(numbers, i -> i);
+        return Arrays.stream(numbers).boxed().toList();
+    }
+}

@@ -1,0 +1,107 @@
+package kingpost.statics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kingpost.exact.Surd;
+import kingpost.statics.Solution.Found;
+import kingpost.statics.Solution.MemberResult;
+import kingpost.statics.Solution.ReactionResult;
+import kingpost.statics.Solution.Sense;
+import kingpost.truss.TrussModel;
+import kingpost.units.Quantity;
+import kingpost.units.StructuralUnits;
+
+/** Solves a truss the way a person does: look, reactions if they are needed, then joint after joint; then checks. */
+public final class Solver {
+
+    private final Network network;
+    private final Inspections inspections;
+    private final Route route;
+    private final Optional<ExactRoute.ExactForces> exact;
+    private final Values values;
+    private final List<Step> steps = new ArrayList<>();
+    private final boolean[] found;
+
+    private Solver(Network network, Inspections inspections, Route route) {
+        this.network = network;
+        this.inspections = inspections;
+        this.route = route;
+        exact = ExactRoute.of(network, SolutionOrder.of(network, route.joints().turns()));
+        values = new Values(network.unknowns(), u -> exact.isPresent(), u -> exact.get().densities().get(u).isZero());
+        found = new boolean[network.unknowns()];
+    }
+
+    /**
+     * Solves a statically determinate truss.
+     *
+     * @throws NotSolvable when it is a mechanism or indeterminate, or when joints alone do not reach every member
+     */
+    public static Solution solve(TrussModel model) {
+        Network network = new Network(model);
+        Inspections inspections = new Inspections(network);
+        Route route = Route.of(network, inspections);
+        Determinacy determinacy = Determinacies.of(network, route);
+        if (!(determinacy instanceof Determinacy.Determinate determinate)) {
+            throw NotSolvable.because(model.name(), determinacy);
+        }
+        if (!route.joints().isComplete()) {
+            throw NotSolvable.stuck(model.name(), determinacy, route.stuckAt(network));
+        }
+        return new Solver(network, inspections, route).solve(determinate);
+    }
+
+    private Solution solve(Determinacy.Determinate determinate) {
+        for (int u = 0; u < network.members(); u++) {
+            if (inspections.isZero(u)) {
+                values.zero(u);
+            }
+        }
+        WholeBody body = new WholeBody(network);
+        route.reactionsFirst().ifPresent(why -> steps.add(new ReactionWork(network, body, values).work(why)));
+        for (JointPlanner.Turn turn : route.joints().turns()) {
+            turn.unknowns().forEach(u -> found[u] = true);
+            steps.add(new JointWork(network, route.joints().progress(), values, turn).work());
+        }
+        Checks checks = new CheckWork(network, inspections, route, values, body).check(steps);
+        return new Solution(network.model(), determinate, inspections.result(), steps, members(), reactions(), checks);
+    }
+
+    private List<MemberResult> members() {
+        List<MemberResult> results = new ArrayList<>();
+        for (int m = 0; m < network.members(); m++) {
+            double force = force(m);
+            results.add(new MemberResult(network.member(m), force, sense(force), howFound(m), surd(m)));
+        }
+        return results;
+    }
+
+    private List<ReactionResult> reactions() {
+        List<ReactionResult> results = new ArrayList<>();
+        for (int u = network.members(); u < network.unknowns(); u++) {
+            results.add(new ReactionResult(network.reaction(u), force(u), surd(u)));
+        }
+        return results;
+    }
+
+    /** The exact force rounded once, where there is one; else the force by the steps. */
+    private double force(int unknown) {
+        return surd(unknown).map(s -> Quantity.of(s.doubleValue(), network.model().forceUnit()).in(StructuralUnits.N))
+                .orElse(values.get(unknown));
+    }
+
+    private Optional<Surd> surd(int unknown) {
+        return exact.flatMap(e -> e.forces().get(unknown));
+    }
+
+    private Found howFound(int member) {
+        if (inspections.isZero(member)) {
+            return Found.INSPECTION;
+        }
+        return found[member] ? Found.JOINT : Found.SAME_AS_IN_LINE;
+    }
+
+    private static Sense sense(double force) {
+        return force == 0 ? Sense.ZERO : force > 0 ? Sense.TENSION : Sense.COMPRESSION;
+    }
+}
