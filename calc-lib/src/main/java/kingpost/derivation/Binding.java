@@ -1,6 +1,7 @@
 package kingpost.derivation;
 
 import kingpost.derivation.Expression.Amount;
+import kingpost.derivation.Expression.Call;
 import kingpost.derivation.Expression.Fraction;
 import kingpost.derivation.Expression.Function;
 import kingpost.derivation.Expression.Numeral;
@@ -80,6 +81,11 @@ public enum Binding {
         @Override
         public Binding function(Function function) {
             return PRODUCT;
+        }
+
+        @Override
+        public Binding call(Call call) {
+            return ATOM;
         }
 
         @Override

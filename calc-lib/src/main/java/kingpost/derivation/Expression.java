@@ -34,6 +34,8 @@ public sealed interface Expression {
 
         R function(Function function);
 
+        R call(Call call);
+
         R relation(Relation relation);
 
         R sigma(Sigma sigma);
@@ -214,6 +216,27 @@ public sealed interface Expression {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.function(this);
+        }
+    }
+
+    /**
+     * A function by its own name with its arguments in parentheses: min(a, b), ln(x).
+     *
+     * @param name upright letters, never a command
+     */
+    record Call(String name, List<Expression> arguments) implements Expression {
+        public Call {
+            name = PlainText.line(name);
+            arguments = List.copyOf(arguments);
+            if (name.isBlank() || arguments.isEmpty()) {
+                throw new IllegalArgumentException("Function \"" + name + "\" of " + arguments.size()
+                        + " arguments: give it a name and at least one argument");
+            }
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.call(this);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 import kingpost.derivation.Expression.Amount;
+import kingpost.derivation.Expression.Call;
 import kingpost.derivation.Expression.Fraction;
 import kingpost.derivation.Expression.Function;
 import kingpost.derivation.Expression.Numeral;
@@ -29,7 +30,10 @@ public final class Expressions {
             Map.entry("epsilon", "ε"), Map.entry("eta", "η"), Map.entry("theta", "θ"), Map.entry("kappa", "κ"),
             Map.entry("lambda", "λ"), Map.entry("mu", "μ"), Map.entry("nu", "ν"), Map.entry("pi", "π"),
             Map.entry("rho", "ρ"), Map.entry("sigma", "σ"), Map.entry("tau", "τ"), Map.entry("phi", "φ"),
-            Map.entry("psi", "ψ"), Map.entry("omega", "ω"), Map.entry("Delta", "Δ"), Map.entry("Sigma", "Σ"));
+            Map.entry("psi", "ψ"), Map.entry("omega", "ω"), Map.entry("Delta", "Δ"), Map.entry("Sigma", "Σ"),
+            Map.entry("zeta", "ζ"), Map.entry("xi", "ξ"), Map.entry("chi", "χ"), Map.entry("Gamma", "Γ"),
+            Map.entry("Theta", "Θ"), Map.entry("Lambda", "Λ"), Map.entry("Xi", "Ξ"), Map.entry("Pi", "Π"),
+            Map.entry("Phi", "Φ"), Map.entry("Psi", "Ψ"), Map.entry("Omega", "Ω"));
 
     private Expressions() {
     }
@@ -44,12 +48,16 @@ public final class Expressions {
 
     /** @throws IllegalArgumentException if the letter is not one of those known by name */
     public static Symbol greek(String letter) {
-        String character = GREEK.get(letter);
-        if (character == null) {
+        if (!isGreek(letter)) {
             throw new IllegalArgumentException("Greek letter \"" + letter + "\": not known; use one of "
                     + GREEK.keySet().stream().sorted().toList());
         }
-        return symbol(character);
+        return symbol(GREEK.get(letter));
+    }
+
+    /** Whether the letter is one of those known by name. */
+    public static boolean isGreek(String letter) {
+        return GREEK.containsKey(letter);
     }
 
     public static Numeral number(long value) {
@@ -142,6 +150,11 @@ public final class Expressions {
 
     public static Function atan(Expression slope) {
         return new Function(Function.Name.ATAN, slope);
+    }
+
+    /** The function by its own name, as in min(a, b). */
+    public static Call call(String name, Expression... arguments) {
+        return new Call(name, List.of(arguments));
     }
 
     public static Relation relation(Expression left, Relator relator, Expression right) {

@@ -5,6 +5,7 @@ import java.util.List;
 import kingpost.derivation.Binding;
 import kingpost.derivation.Expression;
 import kingpost.derivation.Expression.Amount;
+import kingpost.derivation.Expression.Call;
 import kingpost.derivation.Expression.Fraction;
 import kingpost.derivation.Expression.Function;
 import kingpost.derivation.Expression.Numeral;
@@ -153,6 +154,12 @@ final class LinearExpression implements Expression.Visitor<String> {
         };
         boolean clear = standsAlone(function.argument()) && !(function.argument() instanceof Fraction);
         return name + (clear ? " " + of(function.argument()) : "(" + of(function.argument()) + ")");
+    }
+
+    @Override
+    public String call(Call call) {
+        return call.name() + "(" + String.join(", ", call.arguments().stream().map(LinearExpression::of).toList())
+                + ")";
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import kingpost.derivation.EquationLine;
 import kingpost.derivation.Expression;
 import kingpost.derivation.Expression.Amount;
+import kingpost.derivation.Expression.Call;
 import kingpost.derivation.Expression.Fraction;
 import kingpost.derivation.Expression.Function;
 import kingpost.derivation.Expression.Numeral;
@@ -192,6 +193,13 @@ final class MathMlExpression implements Expression.Visitor<String> {
         boolean alone = LinearExpression.standsAlone(function.argument());
         String argument = alone ? THIN + of(function.argument()) : fenced(of(function.argument()));
         return row(THIN + "<mi>" + name + "</mi>" + operator("&#x2061;") + argument);
+    }
+
+    @Override
+    public String call(Call call) {
+        String arguments = String.join(operator(","), call.arguments().stream().map(MathMlExpression::of).toList());
+        return row("<mi mathvariant=\"normal\">" + HtmlText.of(call.name()) + "</mi>" + operator("&#x2061;")
+                + fenced(arguments));
     }
 
     @Override

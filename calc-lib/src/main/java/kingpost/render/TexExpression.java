@@ -5,6 +5,7 @@ import java.util.List;
 
 import kingpost.derivation.Expression;
 import kingpost.derivation.Expression.Amount;
+import kingpost.derivation.Expression.Call;
 import kingpost.derivation.Expression.Fraction;
 import kingpost.derivation.Expression.Function;
 import kingpost.derivation.Expression.Numeral;
@@ -152,6 +153,12 @@ final class TexExpression implements Expression.Visitor<String> {
         return name + (LinearExpression.standsAlone(function.argument())
                 ? " " + of(function.argument())
                 : fenced(of(function.argument())));
+    }
+
+    @Override
+    public String call(Call call) {
+        String arguments = String.join(", ", call.arguments().stream().map(TexExpression::of).toList());
+        return TexText.inMath(call.name()) + "\\left(" + arguments + "\\right)";
     }
 
     @Override

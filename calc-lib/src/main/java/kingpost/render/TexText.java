@@ -12,7 +12,10 @@ final class TexText {
             Map.entry("μ", "\\mu"), Map.entry("ν", "\\nu"), Map.entry("π", "\\pi"), Map.entry("ρ", "\\rho"),
             Map.entry("σ", "\\sigma"), Map.entry("τ", "\\tau"), Map.entry("φ", "\\varphi"),
             Map.entry("ψ", "\\psi"), Map.entry("ω", "\\omega"), Map.entry("Δ", "\\Delta"),
-            Map.entry("Σ", "\\Sigma"));
+            Map.entry("Σ", "\\Sigma"), Map.entry("ζ", "\\zeta"), Map.entry("ξ", "\\xi"),
+            Map.entry("χ", "\\chi"), Map.entry("Γ", "\\Gamma"), Map.entry("Θ", "\\Theta"),
+            Map.entry("Λ", "\\Lambda"), Map.entry("Ξ", "\\Xi"), Map.entry("Π", "\\Pi"),
+            Map.entry("Φ", "\\Phi"), Map.entry("Ψ", "\\Psi"), Map.entry("Ω", "\\Omega"));
 
     private static final Map<Integer, String> IN_MATH = Map.ofEntries(
             at('\\', "\\backslash "), at('{', "\\{"), at('}', "\\}"), at('$', "\\$"), at('&', "\\&"),

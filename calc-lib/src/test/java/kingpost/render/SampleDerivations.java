@@ -2,6 +2,7 @@ package kingpost.render;
 
 import static kingpost.derivation.Expressions.amount;
 import static kingpost.derivation.Expressions.atan;
+import static kingpost.derivation.Expressions.call;
 import static kingpost.derivation.Expressions.cos;
 import static kingpost.derivation.Expressions.equal;
 import static kingpost.derivation.Expressions.fraction;
@@ -113,7 +114,9 @@ final class SampleDerivations {
                 EquationLine.of(symbol("M", "A"), Relator.AT_LEAST,
                         product(Times.CROSS, amount("3", "m"), amount("-2", "kN"))).remarked("about A"),
                 EquationLine.of(symbol("q"), Relator.EQUAL,
-                        product(Times.DOT, amount("1.5", "kN/m²"), amount("4", "kip·ft"), words("as given")))));
+                        product(Times.DOT, amount("1.5", "kN/m²"), amount("4", "kip·ft"), words("as given"))),
+                EquationLine.of(symbol("d"), Relator.EQUAL,
+                        call("min", symbol("b"), product(number(2), call("ln", symbol("h")))))));
     }
 
     private static Figure figure(String caption, String description) {
