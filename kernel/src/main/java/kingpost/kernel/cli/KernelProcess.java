@@ -2,14 +2,15 @@ package kingpost.kernel.cli;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.function.Supplier;
 import kingpost.kernel.channels.BindingException;
 import kingpost.kernel.channels.KernelSockets;
 import kingpost.kernel.channels.MessageLimits;
 import kingpost.kernel.evaluation.Evaluator;
+import kingpost.kernel.session.HistoryStore;
 import kingpost.kernel.session.KernelDescription;
 import kingpost.kernel.session.KernelSession;
-import kingpost.kernel.session.MemoryHistory;
 import kingpost.kernel.session.OutputLimits;
 import kingpost.kernel.wire.ConnectionFile;
 import kingpost.kernel.wire.ConnectionFileException;
@@ -17,11 +18,29 @@ import kingpost.kernel.wire.ConnectionFileException;
 /** Joins sockets, session and evaluator into a running kernel. */
 public final class KernelProcess {
 
-    private KernelProcess() { }
+    private final String version;
+    private final Supplier<? extends Evaluator> evaluator;
+    private final HistoryStore history;
+    private final Host host;
+    private final PrintStream errors;
 
     /**
-     * Runs a kernel on the connection file until a client shuts it down or the process that started it ends. The
-     * sockets answer before the evaluator exists: it is made on another thread, and the first cell waits for it.
+     * @param evaluator makes the evaluator, on another thread, while the sockets answer already
+     * @param history   closed at the end
+     * @param errors    where one line says why a kernel could not start
+     */
+    public KernelProcess(String version, Supplier<? extends Evaluator> evaluator, HistoryStore history, Host host,
+                         PrintStream errors) {
+        this.version = version;
+        this.evaluator = evaluator;
+        this.history = history;
+        this.host = host;
+        this.errors = errors;
+    }
+
+    /**
+     * Runs a kernel as what this process is for: with the user's history, with SIGINT as a request to stop the cell,
+     * and only as long as the process that started it. Exit the VM with what this returns.
      *
      * @param version the product's version, for clients to show
      * @param errors  where one line says why the kernel could not start
@@ -29,13 +48,23 @@ public final class KernelProcess {
      */
     public static int run(Path connectionFile, String version, Supplier<? extends Evaluator> evaluator,
                           PrintStream errors) {
+        Map<String, String> environment = System.getenv();
+        HistoryStore history = HistoryLocation.open(environment, System.getProperty("os.name", ""),
+                Path.of(System.getProperty("user.home", ".")));
+        return new KernelProcess(version, evaluator, history, new ProcessHost(environment), errors)
+                .serve(connectionFile);
+    }
+
+    /** Serves until the kernel is shut down; the result is a process's exit status. */
+    public int serve(Path connectionFile) {
         try {
             ConnectionFile file = ConnectionFile.read(connectionFile);
             try (KernelSockets sockets = new KernelSockets(file, MessageLimits.configured())) {
                 ConnectionFile bound = sockets.ports().equals(file.ports()) ? file
                         : file.withPorts(sockets.ports(), connectionFile);
-                serve(bound, sockets, version, evaluator);
+                serve(bound, sockets);
             }
+            host.ended();
             return 0;
         } catch (ConnectionFileException | BindingException e) {
             errors.println(e.getMessage());
@@ -43,14 +72,15 @@ public final class KernelProcess {
         }
     }
 
-    private static void serve(ConnectionFile file, KernelSockets sockets, String version,
-                              Supplier<? extends Evaluator> evaluator) {
+    private void serve(ConnectionFile file, KernelSockets sockets) {
         KernelDescription description = new KernelDescription(version, file.ports().byName());
-        try (KernelSession session = new KernelSession(description, evaluator, new MemoryHistory(), sockets,
+        try (KernelSession session = new KernelSession(description, evaluator, history, sockets,
                 OutputLimits.configured())) {
             sockets.start(session);
             session.start();
+            host.begins(session::interrupt, session::end);
             session.awaitEnd();
+            host.ends();
         }
     }
 }

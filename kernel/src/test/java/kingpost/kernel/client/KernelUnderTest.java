@@ -11,8 +11,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import kingpost.kernel.cli.Host;
 import kingpost.kernel.cli.KernelProcess;
 import kingpost.kernel.evaluation.Evaluator;
+import kingpost.kernel.session.MemoryHistory;
 import kingpost.kernel.wire.Json;
 
 /** A kernel with real sockets on free ports of this machine, in this VM, and its connection file. */
@@ -27,8 +29,9 @@ public final class KernelUnderTest implements AutoCloseable {
     private KernelUnderTest(Path folder, Map<String, Object> more, Evaluator evaluator) {
         this.file = folder.resolve("connection.json");
         write(file, more);
-        this.status = CompletableFuture.supplyAsync(() -> KernelProcess.run(file, "test", () -> evaluator,
-                new PrintStream(errors, true, StandardCharsets.UTF_8)), task -> new Thread(task).start());
+        this.status = CompletableFuture.supplyAsync(() -> new KernelProcess("test", () -> evaluator,
+                new MemoryHistory(), Host.NONE, new PrintStream(errors, true, StandardCharsets.UTF_8)).serve(file),
+                task -> new Thread(task).start());
     }
 
     /** Writes a connection file with free ports and these fields besides. */
