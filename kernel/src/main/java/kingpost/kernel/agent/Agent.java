@@ -1,0 +1,116 @@
+package kingpost.kernel.agent;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.lang.reflect.Method;
+import java.util.List;
+import kingpost.kernel.pipe.Frame;
+import kingpost.kernel.pipe.Kind;
+import kingpost.kernel.pipe.Pipe;
+import kingpost.notebook.CellDisplay;
+
+/** Serves the kernel's frames: the reading thread never runs user code. */
+final class Agent {
+
+    private static final int PIPE_BROKEN = 70;
+
+    private final Pipe pipe;
+    private final Outbox outbox = new Outbox();
+    private final Cells cells = new Cells();
+    private final CellLoader loader = new CellLoader(Agent.class.getClassLoader());
+    private final CellThread thread = new CellThread(cells, outbox, loader);
+    private final Questions questions = new Questions(thread, cells, outbox);
+    /** What the last call returned, until it is shown or the next call begins; cell thread only. */
+    private Object last;
+
+    Agent(Pipe pipe) {
+        this.pipe = pipe;
+    }
+
+    /** Serves until the kernel is gone, and then ends this VM at once. */
+    void serve() {
+        watch(System.in);
+        start("outbox", () -> outbox.sendTo(pipe));
+        System.setOut(new CellPrintStream("stdout", cells, outbox, thread));
+        System.setErr(new CellPrintStream("stderr", cells, outbox, thread));
+        System.setIn(new CellInput(questions));
+        CellDisplay.connect(new CellSink(cells, outbox, thread, questions));
+        thread.start();
+        start("reader", () -> {
+            while (true) {
+                take(pipe.receive());
+            }
+        });
+    }
+
+    private void watch(InputStream kernel) {
+        start("kernel watch", () -> {
+            while (kernel.read() >= 0) {
+                // the kernel says nothing here; only the end counts
+            }
+        });
+    }
+
+    private interface Work {
+        void run() throws IOException;
+    }
+
+    /** A thread without which this VM is of no use: when it ends, for whatever reason, the VM ends. */
+    private static void start(String name, Work work) {
+        var runner = new Thread(() -> {
+            try {
+                work.run();
+            } catch (Throwable broken) {
+                // nobody is left to tell
+            } finally {
+                ProcessHandle.current().descendants().forEach(ProcessHandle::destroyForcibly);
+                Runtime.getRuntime().halt(PIPE_BROKEN);
+            }
+        }, name);
+        runner.setDaemon(!"reader".equals(name));
+        runner.start();
+    }
+
+    private void take(Frame frame) {
+        switch (frame.kind()) {
+            case LOAD -> load(frame);
+            case INVOKE -> thread.submit(frame.number(0), frame.number(1), () -> invoke(frame.text(2), frame.text(3)));
+            case SHOW -> thread.submit(frame.number(0), frame.number(1), this::show);
+            case ADD_PATH -> {
+                frame.texts(1).forEach(loader::add);
+                answer(frame, null);
+            }
+            case STOP -> thread.stopRequested(frame.number(0));
+            case STOP_HARD -> thread.stopHard(frame.number(0));
+            case INPUT_ANSWER -> questions.answered(frame);
+            default -> throw new IllegalStateException("Agent: does not take " + frame.kind() + " frames.");
+        }
+    }
+
+    private void load(Frame frame) {
+        List<String> names = frame.texts(1);
+        List<byte[]> bytes = frame.buffers(2);
+        for (int i = 0; i < names.size(); i++) {
+            loader.keep(names.get(i), bytes.get(i));
+        }
+        answer(frame, null);
+    }
+
+    private Object invoke(String className, String methodName) throws Exception {
+        last = null;
+        Method method = loader.loadClass(className).getDeclaredMethod(methodName);
+        method.setAccessible(true);
+        last = method.invoke(null);
+        return null;
+    }
+
+    private Object show() {
+        Object value = last;
+        last = null;
+        return ValueForms.of(value).orElse(null);
+    }
+
+    private void answer(Frame request, Object value) {
+        outbox.frame(Frame.of(Kind.ANSWER, request.number(0), value));
+    }
+}

@@ -1,0 +1,54 @@
+package kingpost.kernel.agent;
+
+import java.util.Map;
+import java.util.Optional;
+import kingpost.kernel.pipe.Frame;
+import kingpost.kernel.pipe.Kind;
+import kingpost.notebook.CellDisplay;
+
+/** What a cell shows, asks or hands over while it runs, as frames. */
+final class CellSink implements CellDisplay.Sink {
+
+    private final Cells cells;
+    private final Outbox outbox;
+    private final StopSign stop;
+    private final Questions questions;
+
+    CellSink(Cells cells, Outbox outbox, StopSign stop, Questions questions) {
+        this.cells = cells;
+        this.outbox = outbox;
+        this.stop = stop;
+        this.questions = questions;
+    }
+
+    @Override
+    public void display(Object value, Optional<String> displayId) {
+        ValueForms.of(value).ifPresent(forms ->
+                send(Frame.of(Kind.DISPLAY, cells.current(), forms, displayId.orElse(null))));
+    }
+
+    @Override
+    public void update(Object value, String displayId) {
+        ValueForms.of(value).ifPresent(forms -> send(Frame.of(Kind.UPDATE, cells.current(), forms, displayId)));
+    }
+
+    @Override
+    public void clear(boolean wait) {
+        send(Frame.of(Kind.CLEAR, cells.current(), wait));
+    }
+
+    @Override
+    public Optional<String> input(String prompt, boolean password) {
+        return questions.ask(prompt, password);
+    }
+
+    @Override
+    public void payload(Map<String, Object> payload) {
+        send(Frame.of(Kind.PAYLOAD, cells.current(), payload));
+    }
+
+    private void send(Frame frame) {
+        stop.check();
+        outbox.largeFrame(frame, stop);
+    }
+}

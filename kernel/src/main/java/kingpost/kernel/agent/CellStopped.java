@@ -1,0 +1,33 @@
+package kingpost.kernel.agent;
+
+/**
+ * Thrown on the cell thread when the user stops a cell: by the agent itself where it waits, by the kernel through
+ * the debug interface anywhere else. An {@code Error}, so that a cell's {@code catch (Exception e)} lets it pass.
+ */
+public final class CellStopped extends Error {
+
+    private static final long serialVersionUID = 1L;
+
+    /** The one the kernel throws into a thread from outside; found by name through the debug interface. */
+    static final CellStopped FROM_OUTSIDE = new CellStopped("The cell was interrupted.");
+
+    CellStopped(String message) {
+        super(message, null, false, false);
+    }
+
+    /** The form in which a fork-join pool passes a failure on from another thread. */
+    public CellStopped(Throwable cause) {
+        super("The cell was interrupted.", cause, false, false);
+    }
+
+    /** Whether this failure, or one it was caused by, is a stop. */
+    static boolean isIn(Throwable failure) {
+        for (int depth = 0; failure != null && depth < 50; depth++) {
+            if (failure instanceof CellStopped) {
+                return true;
+            }
+            failure = failure.getCause();
+        }
+        return false;
+    }
+}

@@ -1,0 +1,129 @@
+package kingpost.kernel.agent;
+
+import java.lang.reflect.InvocationTargetException;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import jdk.jshell.spi.SPIResolutionException;
+import kingpost.kernel.pipe.Frame;
+import kingpost.kernel.pipe.Kind;
+
+/**
+ * The one thread on which cells run. The kernel finds it by its name and stops it only while {@link #userCode} is
+ * on its stack with nothing of the agent above; whatever arrives late all the same, the loop survives.
+ */
+final class CellThread extends Thread implements StopSign {
+
+    /** The thread's name, which the kernel looks for. */
+    static final String NAME = "cell";
+
+    private record Task(int id, int cell, Call call) { }
+
+    /** Something that runs user code. */
+    interface Call {
+        Object run() throws Throwable;
+    }
+
+    private final BlockingQueue<Task> tasks = new LinkedBlockingQueue<>();
+    private final Cells cells;
+    private final Outbox outbox;
+    /** Held here so that it exists before the kernel looks for it. */
+    private final CellStopped stop = CellStopped.FROM_OUTSIDE;
+    private volatile int running;
+    private volatile int toStop = -1;
+
+    CellThread(Cells cells, Outbox outbox, ClassLoader loader) {
+        super(NAME);
+        this.cells = cells;
+        this.outbox = outbox;
+        setContextClassLoader(loader);
+        setDaemon(true);
+    }
+
+    /** Runs the call after those before it; its end is told in an ENDED frame with this id. */
+    void submit(int id, int cell, Call call) {
+        tasks.add(new Task(id, cell, call));
+    }
+
+    /** The call with this id is to stop where the agent waits. */
+    void stopRequested(int id) {
+        toStop = id;
+    }
+
+    /** The second try: wakes whatever heeds an interrupt. */
+    void stopHard(int id) {
+        toStop = id;
+        if (running == id) {
+            interrupt();
+        }
+    }
+
+    @Override
+    public void check() {
+        if (Thread.currentThread() == this && running == toStop) {
+            throw stop;
+        }
+    }
+
+    /** The id of the call that runs on the current thread, or 0. */
+    int runningHere() {
+        return Thread.currentThread() == this ? running : 0;
+    }
+
+    @Override
+    public void run() {
+        while (true) {
+            try {
+                perform(tasks.take());
+            } catch (InterruptedException | CellStopped late) {
+                Thread.interrupted();
+            }
+        }
+    }
+
+    private void perform(Task task) {
+        Thread.interrupted();
+        running = task.id;
+        cells.enter(task.cell);
+        Frame end = stopped(task);
+        try {
+            end = ended(task, "returned", userCode(task.call));
+        } catch (SPIResolutionException unresolved) {
+            end = ended(task, "unresolved", List.of(unresolved.id(), Thrown.frames(unresolved.getStackTrace())));
+        } catch (Throwable failure) {
+            end = CellStopped.isIn(failure) ? stopped(task) : ended(task, "threw", chainOf(failure));
+        } finally {
+            running = 0;
+            outbox.frame(end);
+        }
+        cells.forgotten().forEach(number -> outbox.frame(Frame.of(Kind.FORGET, number)));
+    }
+
+    /** The border: below it the agent, above it the user's code. */
+    private static Object userCode(Call call) throws Throwable {
+        try {
+            return call.run();
+        } catch (InvocationTargetException thrown) {
+            throw thrown.getCause();
+        } catch (ExceptionInInitializerError thrown) {
+            throw thrown.getCause() == null ? thrown : thrown.getCause();
+        }
+    }
+
+    private static List<Map<String, Object>> chainOf(Throwable failure) {
+        try {
+            return Thrown.chain(failure);
+        } catch (OutOfMemoryError again) {
+            return List.of(Map.of("class", failure.getClass().getName(), "ours", false, "frames", List.of()));
+        }
+    }
+
+    private static Frame stopped(Task task) {
+        return Frame.of(Kind.ENDED, task.id, "stopped", null);
+    }
+
+    private static Frame ended(Task task, String ending, Object detail) {
+        return Frame.of(Kind.ENDED, task.id, ending, detail);
+    }
+}

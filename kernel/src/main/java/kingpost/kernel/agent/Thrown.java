@@ -1,0 +1,79 @@
+package kingpost.kernel.agent;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A failure and its causes as plain data for the pipe. */
+final class Thrown {
+
+    private static final int MOST_CAUSES = 10;
+    private static final int MOST_FRAMES = 1024;
+    private static final int LONGEST_MESSAGE = 20_000;
+
+    private Thrown() {
+    }
+
+    /**
+     * One map for each failure in the chain, the outermost first: {@code class}, {@code message} (or null),
+     * {@code ours} (true when its class belongs to the calculation library), {@code frames} (lists of class,
+     * method, file, line).
+     */
+    static List<Map<String, Object>> chain(Throwable failure) {
+        var chain = new ArrayList<Map<String, Object>>();
+        var seen = Collections.newSetFromMap(new IdentityHashMap<Throwable, Boolean>());
+        for (Throwable each = failure; each != null && seen.add(each) && chain.size() < MOST_CAUSES;
+                each = causeOf(each)) {
+            chain.add(data(each));
+        }
+        return chain;
+    }
+
+    private static Map<String, Object> data(Throwable failure) {
+        var data = new LinkedHashMap<String, Object>();
+        data.put("class", failure.getClass().getName());
+        data.put("message", messageOf(failure));
+        data.put("ours", isOurs(failure.getClass()));
+        data.put("frames", frames(failure.getStackTrace()));
+        return data;
+    }
+
+    static List<Object> frames(StackTraceElement[] trace) {
+        return Arrays.stream(trace).limit(MOST_FRAMES)
+                .<Object>map(f -> Arrays.asList(f.getClassName(), f.getMethodName(), f.getFileName(),
+                        f.getLineNumber()))
+                .toList();
+    }
+
+    private static boolean isOurs(Class<?> type) {
+        for (Class<?> each = type; each != null; each = each.getSuperclass()) {
+            if (each.getName().startsWith("kingpost.")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The message; its getter is user code and may fail itself. */
+    private static String messageOf(Throwable failure) {
+        try {
+            String message = failure.getLocalizedMessage();
+            return message == null || message.length() <= LONGEST_MESSAGE ? message
+                    : message.substring(0, LONGEST_MESSAGE) + " ...";
+        } catch (RuntimeException | StackOverflowError broken) {
+            return "(its message could not be read: " + broken.getClass().getName() + ")";
+        }
+    }
+
+    private static Throwable causeOf(Throwable failure) {
+        try {
+            return failure.getCause();
+        } catch (RuntimeException | StackOverflowError broken) {
+            return null;
+        }
+    }
+}

@@ -1,0 +1,103 @@
+package kingpost.kernel.evaluation;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import kingpost.kernel.display.MimeBundle;
+
+/** Cells compiled by JShell here and run in a calc VM of their own. */
+public final class JShellEvaluator implements Evaluator {
+
+    private final CompletableFuture<Shell> shell;
+    private final CalcOptions options;
+    private volatile CellRun running;
+
+    private JShellEvaluator(CompletableFuture<Shell> shell, CalcOptions options) {
+        this.options = options;
+        this.shell = shell;
+    }
+
+    /** Starts with the standard options. */
+    public static JShellEvaluator start() {
+        return start(CalcOptions.standard());
+    }
+
+    /** Begins to start JShell and the calc VM, and returns at once; the first call waits for what it needs. */
+    public static JShellEvaluator start(CalcOptions options) {
+        var shell = new CompletableFuture<Shell>();
+        var starter = new Thread(() -> {
+            try {
+                var made = new Shell(options);
+                made.inTurn(() -> {
+                    shell.complete(made);
+                    return warmUp(made, options);
+                });
+            } catch (RuntimeException | Error failed) {
+                shell.completeExceptionally(failed);
+            }
+        }, "evaluator start");
+        starter.setDaemon(true);
+        starter.start();
+        return new JShellEvaluator(shell, options);
+    }
+
+    private static Outcome warmUp(Shell shell, CalcOptions options) {
+        Preload.imports().forEach(shell.jshell()::eval);
+        return new CellRun(shell, CellRequest.of("1 + 1"), NoOutput.INSTANCE, options.stopLimit()).run();
+    }
+
+    @Override
+    public Outcome run(CellRequest cell, CellOutput output) {
+        Shell ready = shell.join();
+        return ready.inTurn(() -> {
+            running = new CellRun(ready, cell, output, options.stopLimit());
+            try {
+                return running.run();
+            } finally {
+                running = null;
+            }
+        });
+    }
+
+    @Override
+    public void interrupt() {
+        CellRun now = running;
+        if (now != null) {
+            now.interrupt();
+        }
+    }
+
+    @Override
+    public Completion complete(String code, int cursor) {
+        return new Completion(List.of(), cursor, cursor);
+    }
+
+    @Override
+    public Optional<MimeBundle> inspect(String code, int cursor, int detail) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Completeness completeness(String code) {
+        return new Completeness(Completeness.Status.UNKNOWN, "");
+    }
+
+    @Override
+    public void comm(String type, Map<String, Object> content, Map<String, Object> metadata, List<byte[]> buffers,
+                     CellOutput output) {
+        if (type.equals("comm_open")) {
+            output.comm("comm_close", Map.of("comm_id", content.get("comm_id"), "data", Map.of()), Map.of(), List.of());
+        }
+    }
+
+    @Override
+    public Map<String, String> comms() {
+        return Map.of();
+    }
+
+    @Override
+    public void close() {
+        shell.thenAccept(ready -> ready.control().shutDown());
+    }
+}

@@ -1,0 +1,229 @@
+package kingpost.kernel.evaluation;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Consumer;
+import jdk.jshell.spi.ExecutionControl;
+import kingpost.kernel.pipe.Frame;
+import kingpost.kernel.pipe.Kind;
+
+/**
+ * JShell's hands: loads and calls in the calc VM, and outlives it. While a call runs, JShell rests, so the lock on
+ * it is given back and questions about code are answered meanwhile.
+ */
+final class PipeExecutionControl implements ExecutionControl {
+
+    private static final long REQUEST_MILLIS = 20_000;
+
+    private final ReentrantLock shellLock;
+    private final CalcOptions options;
+    private final CellOutputs outputs;
+    private final LoadedClasses classes = new LoadedClasses();
+    private final List<String> paths = new ArrayList<>();
+    private volatile CompletableFuture<CalcLink> link;
+    private volatile boolean closed;
+    private int cell;
+    private Consumer<Frame> events = frame -> { };
+    private Optional<Ending> lastEnding = Optional.empty();
+    private Optional<String> loss = Optional.empty();
+
+    PipeExecutionControl(ReentrantLock shellLock, CalcOptions options, CellOutputs outputs) {
+        this.shellLock = shellLock;
+        this.options = options;
+        this.outputs = outputs;
+        link = startInBackground();
+    }
+
+    private CompletableFuture<CalcLink> startInBackground() {
+        return CompletableFuture.supplyAsync(() -> {
+            try {
+                return CalcLink.start(options, outputs);
+            } catch (IOException failed) {
+                throw new CompletionException(failed);
+            }
+        }, work -> daemon(work).start());
+    }
+
+    private static Thread daemon(Runnable work) {
+        var thread = new Thread(work, "calc start");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /** The calc VM in use; waits for its start. */
+    CalcLink link() throws CalcLost {
+        try {
+            return link.join();
+        } catch (CompletionException failed) {
+            throw new CalcLost(failed.getCause().getMessage());
+        }
+    }
+
+    /** What follows belongs to this cell. */
+    void enter(int cellNumber, Consumer<Frame> questions) {
+        cell = cellNumber;
+        events = questions;
+    }
+
+    LoadedClasses classes() {
+        return classes;
+    }
+
+    /** How the last call ended; asked once. */
+    Optional<Ending> takeEnding() {
+        Optional<Ending> taken = lastEnding;
+        lastEnding = Optional.empty();
+        return taken;
+    }
+
+    /** How the calc VM ended, if it did. */
+    Optional<String> loss() {
+        return loss;
+    }
+
+    /** Whether the calc VM ended between cells. */
+    boolean lostWhileIdle() {
+        return link.isDone() && (link.isCompletedExceptionally() || link.join().isLost());
+    }
+
+    /** How the calc VM ended, in the reader's words. */
+    String howItWasLost() {
+        if (loss.isPresent()) {
+            return loss.get();
+        }
+        try {
+            return link().lossReason();
+        } catch (CalcLost failed) {
+            return failed.getMessage();
+        }
+    }
+
+    /** Starts another calc VM and gives it the libraries and declarations. */
+    void replace() throws CalcLost {
+        outputs.calcVmLost();
+        link = startInBackground();
+        loss = Optional.empty();
+        CalcLink fresh = link();
+        try {
+            fresh.request(Kind.ADD_PATH, REQUEST_MILLIS, paths);
+            Map<String, byte[]> all = classes.all();
+            fresh.request(Kind.LOAD, REQUEST_MILLIS, List.copyOf(all.keySet()), List.copyOf(all.values()));
+        } catch (TimeoutException hanging) {
+            throw new CalcLost("the new calculation process does not answer");
+        }
+    }
+
+    @Override
+    public void load(ClassBytecodes[] loaded) throws ClassInstallException {
+        try {
+            link().request(Kind.LOAD, REQUEST_MILLIS, Arrays.stream(loaded).map(ClassBytecodes::name).toList(),
+                    Arrays.stream(loaded).map(ClassBytecodes::bytecodes).toList());
+        } catch (CalcLost | TimeoutException gone) {
+            loss = Optional.of(gone.getMessage());
+        }
+        classes.loaded(loaded);
+    }
+
+    @Override
+    public void redefine(ClassBytecodes[] redefined) throws NotImplementedException {
+        throw new NotImplementedException("Classes are replaced under new names.");
+    }
+
+    @Override
+    public String invoke(String className, String methodName) throws RunException, InternalException {
+        if (loss.isPresent()) {
+            throw new StoppedException();
+        }
+        Ending ending = call(Kind.INVOKE, className, methodName);
+        lastEnding = Optional.of(ending);
+        if (ending instanceof Ending.Threw threw) {
+            throw userException(threw.chain());
+        } else if (ending instanceof Ending.Unresolved unresolved) {
+            throw new ResolutionException(unresolved.id(), unresolved.frames());
+        } else if (ending instanceof Ending.Stopped) {
+            throw new StoppedException();
+        }
+        return "";
+    }
+
+    /** Calls the cell thread with JShell's lock given back; a lost calc VM counts as stopped. */
+    private Ending call(Kind kind, Object... fields) {
+        var all = new Object[fields.length + 1];
+        all[0] = cell;
+        System.arraycopy(fields, 0, all, 1, fields.length);
+        shellLock.unlock();
+        try {
+            return link().call(kind, events, all);
+        } catch (CalcLost gone) {
+            loss = Optional.of(gone.getMessage());
+            return new Ending.Stopped();
+        } finally {
+            shellLock.lock();
+        }
+    }
+
+    /** The forms of the value that the last call returned. */
+    Ending show() {
+        return call(Kind.SHOW);
+    }
+
+    private static UserException userException(List<Ending.Thrown> chain) {
+        UserException outer = null;
+        for (int i = chain.size() - 1; i >= 0; i--) {
+            Ending.Thrown each = chain.get(i);
+            var exception = new UserException(each.message().orElse(null), each.type(), each.frames());
+            if (outer != null) {
+                exception.initCause(outer);
+            }
+            outer = exception;
+        }
+        return outer;
+    }
+
+    @Override
+    public String varValue(String className, String varName) {
+        return "";
+    }
+
+    @Override
+    public void addToClasspath(String path) throws EngineTerminationException, InternalException {
+        paths.add(path);
+        try {
+            link().request(Kind.ADD_PATH, REQUEST_MILLIS, List.of(path));
+        } catch (CalcLost | TimeoutException gone) {
+            loss = Optional.of(gone.getMessage());
+        }
+    }
+
+    @Override
+    public void stop() {
+        // interrupts go through the evaluator
+    }
+
+    @Override
+    public Object extensionCommand(String command, Object arg) throws NotImplementedException {
+        throw new NotImplementedException(command);
+    }
+
+    /** JShell closes its hands when it fails; only {@link #shutDown} ends the calc VM. */
+    @Override
+    public void close() {
+    }
+
+    void shutDown() {
+        closed = true;
+        link.thenAccept(each -> each.destroy("the kernel closed it"));
+    }
+
+    boolean isClosed() {
+        return closed;
+    }
+}

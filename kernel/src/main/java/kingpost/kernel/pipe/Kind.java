@@ -1,0 +1,69 @@
+package kingpost.kernel.pipe;
+
+/**
+ * The sorts of frame, with the fields of each in order. An {@code id} pairs a request with its answer; a
+ * {@code cell} is the kernel's number for the cell that a piece of output belongs to.
+ */
+public enum Kind {
+
+    // ---- kernel VM to calc VM
+
+    /** {@code id, names: list of text, bytes: list of bytes}: keep these classes for loading. */
+    LOAD,
+    /** {@code id, cell, class, method}: call a static method without parameters on the cell thread. */
+    INVOKE,
+    /** {@code id, cell}: turn the value that the last call returned into forms, on the cell thread. */
+    SHOW,
+    /** {@code id, class, field, method}: the names that fit inside quotes after that variable and method. */
+    NAMES,
+    /** {@code id, paths: list of text}: add jars or folders to what cells can load. */
+    ADD_PATH,
+    /** {@code id}: the call with this id is to stop wherever the agent itself waits for something. */
+    STOP,
+    /** {@code id}: interrupt the cell thread and close what it waits on; the second try at stopping. */
+    STOP_HARD,
+    /** {@code id, state: "line" | "end" | "refused" | "stopped", line}: what the user typed. */
+    INPUT_ANSWER,
+    /** {@code id, cell, type, content: map, metadata: map, buffers: list of bytes}: a comm message. */
+    COMM_IN,
+    /** {@code id, problem: text, empty when there is none}: the library asked for is there, or why not. */
+    LIBRARY_ANSWER,
+
+    // ---- calc VM to kernel VM
+
+    /** {@code token}: the first frame, which proves who is calling. */
+    HELLO,
+    /** {@code id, value}: the answer to LOAD, NAMES or ADD_PATH. */
+    ANSWER,
+    /** {@code id, ending: "returned" | "threw" | "unresolved" | "stopped", detail}: INVOKE, SHOW or COMM_IN ended. */
+    ENDED,
+    /** {@code cell, name, text}: a piece of stdout or stderr. */
+    STREAM,
+    /** {@code cell, data: map, displayId or null}: show these forms. */
+    DISPLAY,
+    /** {@code cell, data: map, displayId}: replace what was shown under this name. */
+    UPDATE,
+    /** {@code cell, wait}: clear the cell's output. */
+    CLEAR,
+    /** {@code id, cell, prompt, password}: ask the user for a line. */
+    INPUT,
+    /** {@code cell, payload: map}: for the execute reply. */
+    PAYLOAD,
+    /** {@code cell, type, content: map, metadata: map, buffers: list of bytes}: a comm message. */
+    COMM_OUT,
+    /** {@code id, cell, what: "coordinates" | "file", text}: the cell asks for a library. */
+    LIBRARY,
+    /** {@code cell}: nothing in the calc VM can write to this cell any more. */
+    FORGET,
+    /** {@code reason}: the calc VM ends itself, and why. */
+    DYING;
+
+    private static final Kind[] ALL = values();
+
+    static Kind at(int ordinal) {
+        if (ordinal < 0 || ordinal >= ALL.length) {
+            throw new IllegalArgumentException("Pipe: no frame kind has number " + ordinal + ".");
+        }
+        return ALL[ordinal];
+    }
+}
