@@ -22,18 +22,11 @@ class SolverLawsTest {
             Solution solution = solve(truss);
             if (solution != null) {
                 solved.incrementAndGet();
+                assertTrue(solution.checks().pass(), truss::name);
                 compare(solution);
             }
         });
         assertTrue(solved.get() > COUNT * 8 / 10, () -> "only " + solved + " are simple enough for joints alone");
-    }
-
-    @Test
-    void everyCheckPassesOnRandomTrusses() {
-        RandomTrusses.simple(COUNT, 90_000).forEach(truss -> {
-            Solution solution = solve(truss);
-            assertTrue(solution == null || solution.checks().pass(), truss::name);
-        });
     }
 
     private static void compare(Solution solution) {
