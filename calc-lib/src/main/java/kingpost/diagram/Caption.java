@@ -1,6 +1,7 @@
 package kingpost.diagram;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import kingpost.svg.Element;
 import kingpost.svg.Span;
 import kingpost.svg.Style;
@@ -32,6 +33,11 @@ record Caption(List<Span> spans, double size, String colour, boolean bold) {
 
     Caption inBold() {
         return new Caption(spans, size, colour, true);
+    }
+
+    /** What it says, without its form. */
+    String text() {
+        return spans.stream().map(Span::text).collect(Collectors.joining());
     }
 
     double width() {

@@ -2,6 +2,7 @@ package kingpost.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import kingpost.svg.Box;
@@ -15,6 +16,7 @@ final class Dimensions {
     private static final double SIZE = 11;
     private static final double AWAY = 16;
     private static final double NEXT = 20;
+    private static final double CLOSEST = 9;
     private static final int MANY = 14;
 
     private final Sheet sheet;
@@ -38,23 +40,38 @@ final class Dimensions {
         if (stops.size() < 2) {
             return;
         }
-        List<Double> ends = List.of(stops.get(0), stops.get(stops.size() - 1));
+        List<Double> ends = ends(stops);
         if (isEven(stops) && stops.size() > 4) {
-            chain(stops, y, "");
-            double panel = (ends.get(1) - ends.get(0)) / (stops.size() - 1);
-            level(ends.get(0), ends.get(1), y, (stops.size() - 1) + " \u00d7 " + text.length(panel) + " = "
-                    + text.length(ends.get(1) - ends.get(0)));
+            ticks(isOpen(stops) ? stops : ends, y);
+            String even = even(stops);
+            level(ends.get(0), ends.get(1), y + 20, even);
         } else if (stops.size() <= MANY && fits(stops)) {
-            chain(stops, y, null);
+            chain(stops, y);
             if (stops.size() > 2) {
-                chain(ends, y + NEXT, null);
+                chain(ends, y + NEXT);
             }
         } else {
-            chain(ends, y, null);
+            ticks(ends, y);
+            level(ends.get(0), ends.get(1), fits(ends) ? y : y + 20, text.length(ends.get(1) - ends.get(0)));
         }
     }
 
-    /** Where the joints of the lowest line are, when they span the truss; else where all joints are. */
+    private static List<Double> ends(List<Double> stops) {
+        return List.of(stops.get(0), stops.get(stops.size() - 1));
+    }
+
+    /** "6 x 3 m = 18 m", or the whole alone where the part is not a short number. */
+    private String even(List<Double> stops) {
+        double whole = stops.get(stops.size() - 1) - stops.get(0);
+        double part = whole / (stops.size() - 1);
+        boolean isShort = Math.abs(part * 1000 - Math.rint(part * 1000)) < 1e-6 * part;
+        return (isShort ? (stops.size() - 1) + " \u00d7 " + text.length(part) + " = " : "") + text.length(whole);
+    }
+
+    /**
+     * Where the joints of the lowest line are, when they span the truss and every other joint lies over one of them or
+     * half way between two; else where all joints are.
+     */
     private List<Double> panels() {
         TrussModel truss = layout.truss();
         List<Double> all = distinct(truss.joints(), j -> layout.vector(j).x());
@@ -64,18 +81,17 @@ final class Dimensions {
         List<Double> lowest = distinct(low, j -> layout.vector(j).x());
         boolean spans = lowest.size() > 2 && lowest.get(0) <= all.get(0) + tolerance
                 && lowest.get(lowest.size() - 1) >= all.get(all.size() - 1) - tolerance;
-        return spans && all.stream().allMatch(x -> isSeen(x, lowest, tolerance)) ? lowest : all;
+        NavigableSet<Double> seen = withMiddles(lowest);
+        return spans && all.stream().noneMatch(x -> seen.subSet(x - tolerance, true, x + tolerance, true).isEmpty())
+                ? lowest : all;
     }
 
-    /** A stop on the lowest line, or half way between two. */
-    private static boolean isSeen(double x, List<Double> stops, double tolerance) {
-        for (int i = 0; i < stops.size(); i++) {
-            boolean half = i > 0 && Math.abs((stops.get(i) + stops.get(i - 1)) / 2 - x) <= tolerance;
-            if (half || Math.abs(stops.get(i) - x) <= tolerance) {
-                return true;
-            }
+    private static NavigableSet<Double> withMiddles(List<Double> stops) {
+        NavigableSet<Double> marks = new TreeSet<>(stops);
+        for (int i = 1; i < stops.size(); i++) {
+            marks.add((stops.get(i) + stops.get(i - 1)) / 2);
         }
-        return false;
+        return marks;
     }
 
     private static List<Double> distinct(List<Joint> joints, ToDoubleFunction<Joint> coordinate) {
@@ -101,6 +117,11 @@ final class Dimensions {
         return true;
     }
 
+    /** Whether the ticks stand far enough apart to be counted. */
+    private boolean isOpen(List<Double> stops) {
+        return (stops.get(1) - stops.get(0)) * layout.scale() >= CLOSEST;
+    }
+
     private boolean fits(List<Double> stops) {
         for (int i = 1; i < stops.size(); i++) {
             double length = stops.get(i) - stops.get(i - 1);
@@ -111,16 +132,18 @@ final class Dimensions {
         return true;
     }
 
-    /** A dimension line with a tick at each stop, and each length over it unless {@code only} says otherwise. */
-    private void chain(List<Double> stops, double y, String only) {
+    /** A dimension line with each length over it. */
+    private void chain(List<Double> stops, double y) {
+        ticks(stops, y);
+        for (int i = 1; i < stops.size(); i++) {
+            level(stops.get(i - 1), stops.get(i), y, text.length(stops.get(i) - stops.get(i - 1)));
+        }
+    }
+
+    private void ticks(List<Double> stops, double y) {
         double scale = layout.scale();
         rule(new Place(stops.get(0) * scale, y), new Place(stops.get(stops.size() - 1) * scale, y));
-        for (int i = 0; i < stops.size(); i++) {
-            tick(new Place(stops.get(i) * scale, y), new Place(0, 1));
-            if (i > 0 && only == null) {
-                level(stops.get(i - 1), stops.get(i), y, text.length(stops.get(i) - stops.get(i - 1)));
-            }
-        }
+        stops.forEach(x -> tick(new Place(x * scale, y), new Place(0, 1)));
     }
 
     private void level(double from, double to, double y, String length) {
@@ -133,17 +156,39 @@ final class Dimensions {
         if (stops.size() < 2) {
             return;
         }
-        List<Double> shown = stops.size() <= 4 && isRoomy(stops) ? stops
-                : List.of(stops.get(0), stops.get(stops.size() - 1));
-        double scale = layout.scale();
-        rule(new Place(x, -shown.get(0) * scale), new Place(x, -shown.get(shown.size() - 1) * scale));
-        for (int i = 0; i < shown.size(); i++) {
-            tick(new Place(x, -shown.get(i) * scale), new Place(1, 0));
-            if (i > 0) {
-                Caption caption = Caption.of(text.length(shown.get(i) - shown.get(i - 1)), SIZE, Ink.MEMBER);
-                double y = -(shown.get(i) + shown.get(i - 1)) / 2 * scale;
-                sheet.write(caption, new Place(x + 6 + caption.width() / 2, y), 0);
+        boolean roomy = stops.size() <= MANY && isRoomy(stops);
+        if (roomy && isEven(stops) && stops.size() > 2) {
+            upright(stops, List.of(even(stops)), x, 90);
+        } else if (roomy && stops.size() <= 4) {
+            upright(stops, lengths(stops), x, 0);
+            if (stops.size() > 2) {
+                double next = sheet.bounds().right() + AWAY;
+                upright(ends(stops), lengths(ends(stops)), next, 0);
             }
+        } else {
+            upright(ends(stops), lengths(ends(stops)), x, 0);
+        }
+    }
+
+    private List<String> lengths(List<Double> stops) {
+        List<String> lengths = new ArrayList<>();
+        for (int i = 1; i < stops.size(); i++) {
+            lengths.add(text.length(stops.get(i) - stops.get(i - 1)));
+        }
+        return lengths;
+    }
+
+    /** An upright dimension line; a single text stands for the whole of it. */
+    private void upright(List<Double> stops, List<String> texts, double x, double degrees) {
+        double scale = layout.scale();
+        rule(new Place(x, -stops.get(0) * scale), new Place(x, -stops.get(stops.size() - 1) * scale));
+        stops.forEach(y -> tick(new Place(x, -y * scale), new Place(1, 0)));
+        List<Double> bounds = texts.size() == 1 ? ends(stops) : stops;
+        for (int i = 0; i < texts.size(); i++) {
+            Caption caption = Caption.of(texts.get(i), SIZE, Ink.MEMBER);
+            double reach = degrees == 0 ? caption.width() / 2 : caption.height() / 2 + 2;
+            double y = -(bounds.get(i) + bounds.get(i + 1)) / 2 * scale;
+            sheet.write(caption, new Place(x + 6 + reach, y), degrees);
         }
     }
 

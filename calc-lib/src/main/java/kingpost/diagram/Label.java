@@ -20,6 +20,12 @@ record Label(Caption caption, List<Spot> spots, String key) {
         return Patch.box(spot.centre(), caption.width() + 2 * margin, caption.height() + 2 * margin, spot.degrees());
     }
 
+    /** What it belongs to and what it says, where it cannot stand beside it. */
+    String whole() {
+        String text = caption.text();
+        return text.equals(key) ? key : key + " " + text;
+    }
+
     /** The label in its place. */
     record Placed(Label label, Spot spot) {
         Patch patch() {

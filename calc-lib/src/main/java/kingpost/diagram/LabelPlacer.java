@@ -17,14 +17,14 @@ final class LabelPlacer {
 
     /** Air that a label keeps on each side, px. */
     static final double MARGIN = 1.5;
-    private static final double NEAR = 5;
+    private static final double NEAR = 3.5;
     private static final double CLASH = 50;
     private static final int ROUNDS = 12;
 
-    private final List<Patch> drawn;
+    private final PatchGrid drawn;
 
     LabelPlacer(List<Patch> drawn) {
-        this.drawn = List.copyOf(drawn);
+        this.drawn = new PatchGrid(drawn);
     }
 
     /** One entry for each label, in the order given; empty where no free spot is left for it. */
@@ -79,14 +79,12 @@ final class LabelPlacer {
 
     private double crowding(Patch patch) {
         double crowding = 0;
-        for (Patch other : drawn) {
-            if (patch.isWithin(other, NEAR)) {
-                double depth = patch.depth(other);
-                if (depth > 0) {
-                    return CLASH;
-                }
-                crowding += 0.3 * Math.max(0, (depth + NEAR) / NEAR);
+        for (Patch other : drawn.near(patch, NEAR)) {
+            double depth = patch.depth(other);
+            if (depth > 0) {
+                return CLASH;
             }
+            crowding += 0.25 * Math.max(0, (depth + NEAR) / NEAR);
         }
         return Math.min(crowding, 2);
     }

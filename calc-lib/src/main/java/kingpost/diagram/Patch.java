@@ -1,23 +1,44 @@
 package kingpost.diagram;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** A convex patch of the sheet that something covers: a label, a line with its thickness, a support. */
 final class Patch {
 
-    private final List<Place> corners;
+    private final double[] xs;
+    private final double[] ys;
+    /** Ways across the sides, length 1: the only ones along which two convex patches need be compared. */
+    private final double[] acrossX;
+    private final double[] acrossY;
     private final double left;
     private final double right;
     private final double top;
     private final double bottom;
 
     private Patch(List<Place> corners) {
-        this.corners = List.copyOf(corners);
-        left = corners.stream().mapToDouble(Place::x).min().orElseThrow();
-        right = corners.stream().mapToDouble(Place::x).max().orElseThrow();
-        top = corners.stream().mapToDouble(Place::y).min().orElseThrow();
-        bottom = corners.stream().mapToDouble(Place::y).max().orElseThrow();
+        xs = corners.stream().mapToDouble(Place::x).toArray();
+        ys = corners.stream().mapToDouble(Place::y).toArray();
+        List<Place> across = across(corners);
+        acrossX = across.stream().mapToDouble(Place::x).toArray();
+        acrossY = across.stream().mapToDouble(Place::y).toArray();
+        left = Arrays.stream(xs).min().orElseThrow();
+        right = Arrays.stream(xs).max().orElseThrow();
+        top = Arrays.stream(ys).min().orElseThrow();
+        bottom = Arrays.stream(ys).max().orElseThrow();
+    }
+
+    private static List<Place> across(List<Place> corners) {
+        List<Place> across = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            Place way = corners.get((i + 1) % corners.size()).minus(corners.get(i)).unit().left();
+            boolean same = across.stream().anyMatch(a -> Math.abs(a.cross(way)) < 1e-9);
+            if (way.norm() > 0 && !same) {
+                across.add(way);
+            }
+        }
+        return across;
     }
 
     /** The convex patch with these corners, given in order round it. */
@@ -69,11 +90,6 @@ final class Patch {
         return bottom;
     }
 
-    /** The same patch moved. */
-    Patch moved(Place by) {
-        return new Patch(corners.stream().map(c -> c.plus(by)).toList());
-    }
-
     /** Whether the boxes round the two come within {@code distance} px of each other. */
     boolean isWithin(Patch other, double distance) {
         return right + distance > other.left && other.right + distance > left
@@ -96,23 +112,18 @@ final class Patch {
 
     private double depthAcrossSides(Patch other) {
         double depth = Double.MAX_VALUE;
-        for (int i = 0; i < corners.size(); i++) {
-            Place across = corners.get((i + 1) % corners.size()).minus(corners.get(i)).unit().left();
-            if (across.norm() > 0) {
-                depth = Math.min(depth, sharedAcross(across, other));
-            }
+        for (int i = 0; i < acrossX.length; i++) {
+            double x = acrossX[i];
+            double y = acrossY[i];
+            depth = Math.min(depth, Math.min(reach(x, y) + other.reach(-x, -y), other.reach(x, y) + reach(-x, -y)));
         }
         return depth;
     }
 
-    private double sharedAcross(Place across, Patch other) {
-        return Math.min(reach(across) + other.reach(across.times(-1)), other.reach(across) + reach(across.times(-1)));
-    }
-
-    private double reach(Place way) {
+    private double reach(double wayX, double wayY) {
         double reach = -Double.MAX_VALUE;
-        for (Place corner : corners) {
-            reach = Math.max(reach, corner.dot(way));
+        for (int i = 0; i < xs.length; i++) {
+            reach = Math.max(reach, xs[i] * wayX + ys[i] * wayY);
         }
         return reach;
     }

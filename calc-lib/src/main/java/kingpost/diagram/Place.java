@@ -79,6 +79,11 @@ record Place(double x, double y) {
         return Math.min(turn, 360 - turn);
     }
 
+    /** To whole px. */
+    Place rounded() {
+        return new Place(Math.rint(x), Math.rint(y));
+    }
+
     Point point() {
         return new Point(x, y);
     }

@@ -102,6 +102,11 @@ final class Sheet {
         return bounds;
     }
 
+    /** Width of the finished figure, px. */
+    double width() {
+        return bounds.width() + 2 * MARGIN;
+    }
+
     Svg toSvg(String title, String description) {
         List<Element> all = new ArrayList<>();
         layers.values().forEach(all::addAll);

@@ -6,8 +6,11 @@ import java.util.List;
 /** Where labels of joints, members and arrows could stand. */
 final class Spots {
 
-    private static final double[] RINGS = {6, 10, 15, 22};
+    private static final double[] RINGS = {7.5, 11, 16, 23};
     private static final double[] PARTS = {0.5, 0.44, 0.56, 0.38, 0.62, 0.31, 0.69, 0.25, 0.75};
+
+    /** Breaks the tie between left and right, the same way for every joint. */
+    private static final double LEFT = 0.02;
 
     private Spots() {
     }
@@ -18,7 +21,8 @@ final class Spots {
         for (int ring = 0; ring < RINGS.length; ring++) {
             for (int i = 0; i < 24; i++) {
                 Place way = Place.towards(90 + 15 * i);
-                double cost = 0.5 * ring + 0.6 * way.degreesTo(outward) / 180 + (i % 3 == 0 ? 0 : 0.1);
+                double cost = 0.5 * ring + 0.6 * way.degreesTo(outward) / 180 + (i % 3 == 0 ? 0 : 0.1)
+                        + LEFT * (1 - way.x());
                 spots.add(new Spot(beside(joint, way, RINGS[ring], caption), 0, cost));
             }
         }

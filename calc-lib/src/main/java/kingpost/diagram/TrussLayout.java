@@ -12,26 +12,34 @@ import kingpost.truss.TrussModel;
 /** Where the joints of a truss lie on the sheet: x to the right, y upwards, the same scale for both. */
 final class TrussLayout {
 
+    /** The middle length of a member, px, below which a truss is dense. */
+    private static final double CLOSE = 16;
+
     private final TrussModel truss;
     private final double scale;
+    private final Map<String, Vector> vectors;
     private final Map<String, Place> places = new LinkedHashMap<>();
+    private final boolean dense;
 
-    private TrussLayout(TrussModel truss, double scale) {
+    private TrussLayout(TrussModel truss, Map<String, Vector> vectors, double scale) {
         this.truss = truss;
+        this.vectors = vectors;
         this.scale = scale;
-        for (Joint joint : truss.joints()) {
-            places.put(joint.name(), place(vector(joint)));
-        }
+        vectors.forEach((joint, vector) -> places.put(joint, place(vector)));
+        this.dense = truss.members().stream().mapToDouble(m -> from(m).distance(to(m))).sorted()
+                .skip(truss.members().size() / 2).findFirst().orElse(Double.MAX_VALUE) < CLOSE;
     }
 
     /** The layout that fills {@code width} by {@code height} px as far as the truss's shape lets it. */
     static TrussLayout filling(TrussModel truss, double width, double height) {
-        TrussLayout unscaled = new TrussLayout(truss, 1);
+        Map<String, Vector> vectors = new LinkedHashMap<>();
+        truss.joints().forEach(j -> vectors.put(j.name(), vector(truss, j)));
+        TrussLayout unscaled = new TrussLayout(truss, vectors, 1);
         double across = unscaled.right() - unscaled.left();
         double up = unscaled.bottom() - unscaled.top();
         double scale = Math.min(across > 0 ? width / across : Double.MAX_VALUE,
                 up > 0 ? height / up : Double.MAX_VALUE);
-        return new TrussLayout(truss, scale == Double.MAX_VALUE ? 1 : scale);
+        return new TrussLayout(truss, vectors, scale == Double.MAX_VALUE ? 1 : scale);
     }
 
     TrussModel truss() {
@@ -60,7 +68,12 @@ final class TrussLayout {
         return of(member.to());
     }
 
+    /** Where the joint is, in the numbers of the truss's length unit. */
     Vector vector(Joint joint) {
+        return vectors.get(joint.name());
+    }
+
+    private static Vector vector(TrussModel truss, Joint joint) {
         return new Vector(joint.x().in(truss.lengthUnit()), joint.y().in(truss.lengthUnit()),
                 joint.z().in(truss.lengthUnit()));
     }
@@ -77,10 +90,18 @@ final class TrussLayout {
                 .toList();
     }
 
-    /** Away from a joint's members, length 1; up where they lie evenly round it. */
+    /**
+     * Away from a joint's members: straight up, down, left or right where that is near enough, so that joints that are
+     * alike are labelled alike; up where the members lie evenly round it.
+     */
     Place outward(String joint) {
         Place sum = waysFrom(joint).stream().reduce(Place.ORIGIN, Place::plus);
-        return sum.norm() < 0.3 ? Place.towards(90) : sum.unit().times(-1);
+        if (sum.norm() < 0.3) {
+            return Place.towards(90);
+        }
+        double degrees = sum.degrees() + 180;
+        double straight = 90 * Math.rint(degrees / 90);
+        return Place.towards(Math.abs(degrees - straight) < 33 ? straight : 45 * Math.rint(degrees / 45));
     }
 
     double left() {
@@ -99,9 +120,8 @@ final class TrussLayout {
         return places.values().stream().mapToDouble(Place::y).max().orElse(0);
     }
 
-    /** Length of the shortest member on the sheet, px; the larger side of the truss where it has no member. */
-    double shortestMember() {
-        return truss.members().stream().mapToDouble(m -> from(m).distance(to(m))).min()
-                .orElse(Math.max(right() - left(), bottom() - top()));
+    /** Whether members are so short on the sheet that joints cannot be named one by one. */
+    boolean isDense() {
+        return dense;
     }
 }

@@ -1,0 +1,30 @@
+package kingpost.diagram;
+
+import java.util.List;
+import kingpost.svg.Span;
+
+/**
+ * How large and how wordy the labels of a figure are.
+ *
+ * @param size   font size, px
+ * @param isBare whether forces go without their unit, which the legend then tells once
+ * @param width  px that the truss itself may take across
+ * @param height px that it may take up
+ */
+record Lettering(double size, boolean isBare, double width, double height) {
+
+    /** From the most comfortable to the tightest. */
+    static final List<Lettering> ALL = List.of(
+            new Lettering(13, false, 520, 330),
+            new Lettering(12, false, 600, 420),
+            new Lettering(12, true, 640, 480),
+            new Lettering(11, true, 660, 620));
+
+    Caption caption(String text, String colour) {
+        return Caption.of(text, size, colour);
+    }
+
+    Caption caption(List<Span> spans, String colour) {
+        return Caption.of(spans, size, colour);
+    }
+}

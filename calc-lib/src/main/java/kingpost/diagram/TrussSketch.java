@@ -1,0 +1,150 @@
+package kingpost.diagram;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import kingpost.svg.Element;
+import kingpost.svg.Style;
+import kingpost.truss.Joint;
+import kingpost.truss.Load;
+import kingpost.truss.Member;
+import kingpost.truss.TrussModel;
+
+/** The parts of a truss that every figure of it draws, one method for each. */
+final class TrussSketch {
+
+    private static final double ARROW = 36;
+    private static final int LONGEST_NAME = 14;
+    private static final int MOST_UNWRITTEN = 6;
+
+    private final Sheet sheet;
+    private final TrussLayout layout;
+    private final Lettering lettering;
+    private final ArrowPlacer arrows;
+
+    TrussSketch(Sheet sheet, TrussLayout layout, Lettering lettering) {
+        this.sheet = sheet;
+        this.layout = layout;
+        this.lettering = lettering;
+        this.arrows = new ArrowPlacer(sheet, Hull.of(truss().joints().stream().map(j -> layout.of(j.name())).toList()));
+    }
+
+    TrussModel truss() {
+        return layout.truss();
+    }
+
+    Sheet sheet() {
+        return sheet;
+    }
+
+    TrussLayout layout() {
+        return layout;
+    }
+
+    Lettering lettering() {
+        return lettering;
+    }
+
+    /** All members alike; in a dense truss each stroke of a pixel's width once. */
+    void members(String colour, double width) {
+        if (!layout.isDense()) {
+            truss().members().forEach(m -> sheet.line(Layer.MEMBERS, layout.from(m), layout.to(m), colour, width));
+            return;
+        }
+        Set<List<Place>> drawn = new HashSet<>();
+        for (Member member : truss().members()) {
+            List<Place> line = List.of(layout.from(member).rounded(), layout.to(member).rounded());
+            if (drawn.add(line)) {
+                sheet.line(Layer.MEMBERS, line.get(0), line.get(1), colour, 1);
+            }
+        }
+    }
+
+    void joints() {
+        if (layout.isDense()) {
+            return;
+        }
+        double radius = 3.2;
+        for (Joint joint : truss().joints()) {
+            Place place = layout.of(joint.name());
+            sheet.add(Layer.JOINTS, new Element.Circle(place.point(), radius,
+                    Style.stroke(Ink.BLACK, 1.4).filled(Ink.PAPER)), Patch.disc(place, radius + 0.7));
+        }
+    }
+
+    void supports() {
+        SupportSymbol symbol = new SupportSymbol(sheet, layout);
+        truss().supports().forEach(symbol::draw);
+    }
+
+    /** Load arrows, each with its value; none in a dense truss. */
+    void loads() {
+        if (layout.isDense()) {
+            return;
+        }
+        ForceText text = new ForceText(truss());
+        for (Load load : truss().loads()) {
+            if (load.magnitude().getValue() > 0) {
+                String value = text.of(load.magnitude());
+                arrow(layout.of(load.joint()), TrussLayout.way(load.direction()), Ink.BLACK,
+                        lettering.caption(lettering.isBare() ? text.bare(value) : value, Ink.BLACK),
+                        "load at " + load.joint());
+            }
+        }
+    }
+
+    /** An arrow that acts at a joint, and its label. */
+    void arrow(Place joint, Place way, String colour, Caption caption, String key) {
+        ArrowPlacer.Line line = arrows.place(joint, way, ARROW);
+        sheet.arrow(line.tail(), line.tip(), colour, 2);
+        sheet.label(new Label(caption, Spots.atArrow(line.near(), line.far(), caption), key));
+    }
+
+    /** Names of joints; in a dense truss only of those that are held. */
+    void names() {
+        for (Joint joint : truss().joints()) {
+            if (layout.isDense() && truss().supportsAt(joint.name()).isEmpty()) {
+                continue;
+            }
+            Caption caption = lettering.caption(shortened(joint.name()), Ink.BLACK).inBold();
+            sheet.label(new Label(caption, Spots.around(layout.of(joint.name()), caption,
+                    layout.outward(joint.name())), joint.name()));
+        }
+    }
+
+    /** Joint names that are members' ends, cut short where they are long. */
+    static String shortened(String name) {
+        return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1) + "\u2026";
+    }
+
+    /** Under the figure: the unit that bare numbers are in, and what found no room beside its line. */
+    void notes() {
+        List<String> notes = new ArrayList<>();
+        if (lettering.isBare() && !layout.isDense()) {
+            notes.add("Forces in " + new ForceText(truss()).unit() + ".");
+        }
+        notes.addAll(unwritten());
+        if (layout.isDense()) {
+            notes.add(truss().joints().size() + " joints, " + truss().members().size() + " members, "
+                    + truss().loads().size() + " loads: too close together here for names and load arrows.");
+        }
+        double y = sheet.bounds().bottom() + 20;
+        for (String note : notes) {
+            Caption caption = Caption.of(note, 11, Ink.MEMBER);
+            sheet.write(caption, new Place(sheet.bounds().left() + caption.width() / 2, y), 0);
+            y += 16;
+        }
+    }
+
+    private List<String> unwritten() {
+        List<Label> left = sheet.homeless();
+        if (left.isEmpty()) {
+            return List.of();
+        }
+        return left.size() > MOST_UNWRITTEN
+                ? List.of(left.size() + " labels have no room at this size.")
+                : List.of("No room for: " + left.stream().map(Label::whole).collect(Collectors.joining("; ")));
+    }
+}

@@ -1,0 +1,81 @@
+package kingpost.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import kingpost.truss.Load;
+import kingpost.truss.Support;
+import kingpost.truss.TrussModel;
+
+/** What there is to see in a truss, for readers who do not see the figure. */
+final class TrussWords {
+
+    private static final int MANY = 12;
+
+    private final TrussModel truss;
+    private final ForceText text;
+
+    TrussWords(TrussModel truss) {
+        this.truss = truss;
+        this.text = new ForceText(truss);
+    }
+
+    /** Joints, members, supports, loads: a sentence each. */
+    String description() {
+        return counted() + " " + supports() + " " + loads();
+    }
+
+    String counted() {
+        return "A truss of " + truss.joints().size() + " joints and " + truss.members().size() + " members.";
+    }
+
+    private String supports() {
+        List<String> said = truss.supports().stream().map(TrussWords::support).toList();
+        return said.isEmpty() ? "Nothing supports it." : sentence("It is held by " + listed(said));
+    }
+
+    private static String support(Support support) {
+        return switch (support.kind()) {
+            case PIN -> "a pin at " + support.joint();
+            case ROLLER -> "a roller at " + support.joint() + normal(support);
+            case LINK -> "a link at " + support.joint();
+        };
+    }
+
+    private static String normal(Support support) {
+        Place way = TrussLayout.way(support.reactions().get(0));
+        return Math.abs(way.x()) < 1e-9 ? "" : " whose reaction acts at " + Math.round(way.degrees()) + "\u00b0";
+    }
+
+    String loads() {
+        List<String> said = new ArrayList<>();
+        for (Load load : truss.loads()) {
+            said.add(text.of(load.magnitude()) + " " + way(load) + " at " + load.joint());
+        }
+        return said.isEmpty() ? "No load acts on it." : sentence("The loads are " + listed(said));
+    }
+
+    private static String way(Load load) {
+        Place way = TrussLayout.way(load.direction());
+        if (Math.abs(way.x()) < 1e-9) {
+            return way.y() > 0 ? "down" : "up";
+        }
+        if (Math.abs(way.y()) < 1e-9) {
+            return way.x() > 0 ? "to the right" : "to the left";
+        }
+        return "at " + Math.round(way.degrees()) + "\u00b0";
+    }
+
+    private static String listed(List<String> items) {
+        if (items.size() > MANY) {
+            return items.stream().limit(MANY).collect(Collectors.joining(", ")) + " and " + (items.size() - MANY)
+                    + " more";
+        }
+        int last = items.size() - 1;
+        return last == 0 ? items.get(0) : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    }
+
+    private static String sentence(String words) {
+        return words + ".";
+    }
+}

@@ -1,0 +1,39 @@
+package kingpost.diagram;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import kingpost.svg.Svg;
+import kingpost.truss.TrussModel;
+
+/** Writes the figures of the examples to a directory, with one page to look at them all; run it by hand. */
+final class FigureGallery {
+
+    private FigureGallery() {
+    }
+
+    public static void main(String[] arguments) throws IOException {
+        Path directory = Files.createDirectories(Path.of(arguments[0]));
+        StringBuilder page = new StringBuilder("<!doctype html><meta charset=utf-8><body style='background:#444'>");
+        for (Map.Entry<String, Svg> figure : figures().entrySet()) {
+            String text = figure.getValue().toText();
+            Files.writeString(directory.resolve(figure.getKey() + ".svg"), text, StandardCharsets.UTF_8);
+            page.append("<p style='color:#fff'>").append(figure.getKey()).append("<br>").append(text).append("</p>");
+        }
+        Files.writeString(directory.resolve("index.html"), page, StandardCharsets.UTF_8);
+    }
+
+    static Map<String, Svg> figures() {
+        Map<String, Svg> figures = new LinkedHashMap<>();
+        for (TrussModel truss : Example.all()) {
+            String name = truss.name().replaceAll("[^A-Za-z0-9]+", "-") + "-" + truss.members().size();
+            figures.put("truss-" + name, TrussFigure.of(truss));
+        }
+        figures.put("truss-long", TrussFigure.of(Example.bridge(200, 3, 3, 1)));
+        figures.put("truss-longish", TrussFigure.of(Example.bridge(30, 3, 3, 1)));
+        return figures;
+    }
+}
