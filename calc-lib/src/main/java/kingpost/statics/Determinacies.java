@@ -65,7 +65,8 @@ public final class Determinacies {
             return mechanism(rank, columns(svd.getU(null, false), equations, lost));
         }
         return unknowns == equations ? new Determinacy.Determinate(count(rank))
-                : indeterminate(rank, columns(svd.getV(null, false), unknowns, lost));
+                : new Determinacy.Indeterminate(count(rank), unknowns - rank,
+                        removable(columns(svd.getV(null, false), unknowns, lost)));
     }
 
     /** Columns of an orthogonal matrix that belong to lost singular values. */
@@ -88,17 +89,15 @@ public final class Determinacies {
                 rank);
     }
 
-    /** An unknown that takes part in some set of forces without loads may go. */
-    private Determinacy indeterminate(int rank, List<double[]> selfStress) {
-        List<String> members = new ArrayList<>();
-        List<String> reactions = new ArrayList<>();
-        for (int u = 0; u < unknowns; u++) {
-            int unknown = u;
-            if (selfStress.stream().anyMatch(s -> Math.abs(s[unknown]) > NOTHING)) {
-                (network.isMember(u) ? members : reactions).add(network.unknownName(u));
+    private List<String> removable(List<double[]> selfStress) {
+        List<String> removable = new ArrayList<>();
+        for (int m = 0; m < network.members(); m++) {
+            int member = m;
+            if (selfStress.stream().anyMatch(s -> Math.abs(s[member]) > NOTHING)) {
+                removable.add(network.member(m).name());
             }
         }
-        return new Determinacy.Indeterminate(count(rank), unknowns - rank, members, reactions);
+        return removable;
     }
 
     private Determinacy mechanism(int rank, List<double[]> motions) {

@@ -2,7 +2,6 @@ package kingpost.truss;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** Makes the model from what was written down, or reports everything that is wrong with it. */
 final class TrussCheck {
@@ -23,9 +22,8 @@ final class TrussCheck {
             problems.add(subject, "it is empty", "add joints, members and supports");
         }
         UnitChoice units = UnitChoice.of(draft, problems);
-        JointCheck jointCheck = new JointCheck(units, problems);
-        Map<String, Joint> joints = jointCheck.check(draft.joints);
-        List<Member> members = members(joints, jointCheck.faulty(), subject);
+        Map<String, Joint> joints = new JointCheck(units, problems).check(draft.joints);
+        List<Member> members = members(joints, subject);
         if (draft.supports.isEmpty() && !draft.joints.isEmpty()) {
             problems.add(subject, "it has no support", "add pin(\"A\") and roller(\"C\"), or links");
         }
@@ -36,13 +34,13 @@ final class TrussCheck {
                 supports, loads);
     }
 
-    private List<Member> members(Map<String, Joint> joints, Set<String> faulty, String subject) {
+    private List<Member> members(Map<String, Joint> joints, String subject) {
         MemberCheck check = new MemberCheck(joints.keySet(), problems);
         List<Member> members = check.check(draft.members);
         if (draft.members.isEmpty() && !draft.joints.isEmpty()) {
             problems.add(subject, "it has no members", "add them by their ends, as in members(\"AB BC\")");
         }
-        GeometryCheck geometry = new GeometryCheck(joints, faulty, problems);
+        GeometryCheck geometry = new GeometryCheck(joints, problems);
         geometry.check(members);
         if (!draft.members.isEmpty()) {
             geometry.checkJoined(members, check.unread());

@@ -1,5 +1,6 @@
 /**
- * The command line, and the running kernel that it starts: the only place that knows every package. Read
- * {@link kingpost.kernel.cli.KernelProcess} for how sockets, session and evaluator are joined.
+ * The commands of {@code kingpost.jar}, and the running kernel that one of them starts: the only package that knows
+ * every other one, and the only one that prints to the standard streams. Read {@link kingpost.kernel.cli.Main} first,
+ * then {@link kingpost.kernel.cli.KernelProcess} for how sockets, session and evaluator are joined.
  */
 package kingpost.kernel.cli;

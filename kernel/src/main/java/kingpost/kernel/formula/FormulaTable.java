@@ -78,8 +78,10 @@ final class FormulaTable {
         char letter = columns.isEmpty() ? 'c' : columns.charAt(column % columns.length());
         String align = letter == 'l' ? "left" : letter == 'r' ? "right" : "center";
         boolean newGroup = columns.equals("rl") && column > 0 && column % 2 == 0;
+        // a cell's content is a block, which one family of browsers moves only by its own value of text-align
+        String css = "text-align:" + align + ";text-align:-webkit-" + align + ";padding:";
         return Node.of("mtd", content).with(Map.of("columnalign", align, "style",
-                "text-align:" + align + ";padding:" + (newGroup ? "0.25em 0 0.25em 2em" : padding)));
+                css + (newGroup ? "0.25em 0 0.25em 2em" : padding)));
     }
 
     private static Node fenced(Node table, String fences) {

@@ -34,7 +34,8 @@ public record KernelDescription(String version, Map<String, Integer> ports) {
         return new Reply.Plain("kernel_info_reply", fields);
     }
 
-    private static Map<String, Object> language() {
+    /** The language of the cells, as {@code language_info} tells it. */
+    public static Map<String, Object> language() {
         Map<String, Object> language = new LinkedHashMap<>();
         language.put("name", "java");
         language.put("version", Runtime.version().toString());

@@ -1,0 +1,36 @@
+package kingpost.kernel.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import kingpost.kernel.document.NotebookRun;
+import kingpost.kernel.document.RunEvent;
+import kingpost.kernel.evaluation.Outcome;
+
+/** Tells, after a run, which cells failed and where in them. */
+final class RunSummary {
+
+    private final PrintWriter console;
+
+    RunSummary(PrintWriter console) {
+        this.console = console;
+    }
+
+    void print(NotebookRun.Report report) {
+        report.failures().forEach(this::print);
+        console.flush();
+    }
+
+    private void print(RunEvent.Failed failed) {
+        Outcome.Failed failure = failed.failure();
+        String line = failure.line() > 0 ? ", line " + failure.line() : "";
+        console.println();
+        console.println("Cell " + failed.place().number() + line + ": " + failure.name() + ": " + plain(failure.message()));
+        List<String> traceback = failure.traceback();
+        traceback.stream().flatMap(part -> plain(part).lines()).forEach(part -> console.println("    " + part));
+        console.println();
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("\u001b\\[[0-9;?]*[A-Za-z]", "");
+    }
+}
