@@ -88,8 +88,7 @@ final class CheckWork {
         Map<String, Checks.SecondAnswer> second = new LinkedHashMap<>();
         for (int u = 0; u < network.unknowns(); u++) {
             measure(values.get(u) - forces[u], scale);
-            String name = network.isMember(u) ? network.member(u).name() : network.reaction(u).name();
-            second.put(name, new Checks.SecondAnswer(values.get(u), forces[u]));
+            second.put(network.unknownName(u), new Checks.SecondAnswer(values.get(u), forces[u]));
         }
         return second;
     }

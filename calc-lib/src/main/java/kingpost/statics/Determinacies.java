@@ -65,8 +65,7 @@ public final class Determinacies {
             return mechanism(rank, columns(svd.getU(null, false), equations, lost));
         }
         return unknowns == equations ? new Determinacy.Determinate(count(rank))
-                : new Determinacy.Indeterminate(count(rank), unknowns - rank,
-                        removable(columns(svd.getV(null, false), unknowns, lost)));
+                : indeterminate(rank, columns(svd.getV(null, false), unknowns, lost));
     }
 
     /** Columns of an orthogonal matrix that belong to lost singular values. */
@@ -89,15 +88,17 @@ public final class Determinacies {
                 rank);
     }
 
-    private List<String> removable(List<double[]> selfStress) {
-        List<String> removable = new ArrayList<>();
-        for (int m = 0; m < network.members(); m++) {
-            int member = m;
-            if (selfStress.stream().anyMatch(s -> Math.abs(s[member]) > NOTHING)) {
-                removable.add(network.member(m).name());
+    /** An unknown that takes part in some set of forces without loads may go. */
+    private Determinacy indeterminate(int rank, List<double[]> selfStress) {
+        List<String> members = new ArrayList<>();
+        List<String> reactions = new ArrayList<>();
+        for (int u = 0; u < unknowns; u++) {
+            int unknown = u;
+            if (selfStress.stream().anyMatch(s -> Math.abs(s[unknown]) > NOTHING)) {
+                (network.isMember(u) ? members : reactions).add(network.unknownName(u));
             }
         }
-        return removable;
+        return new Determinacy.Indeterminate(count(rank), unknowns - rank, members, reactions);
     }
 
     private Determinacy mechanism(int rank, List<double[]> motions) {

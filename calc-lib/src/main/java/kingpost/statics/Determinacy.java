@@ -43,10 +43,13 @@ public sealed interface Determinacy {
      *
      * @param degree     by how many
      * @param removable  names of members any one of which could go and leave it stable
+     * @param removableReactions names of reaction components of which the same holds
      */
-    record Indeterminate(Count count, int degree, List<String> removable) implements Determinacy {
+    record Indeterminate(Count count, int degree, List<String> removable, List<String> removableReactions)
+            implements Determinacy {
         public Indeterminate {
             removable = List.copyOf(removable);
+            removableReactions = List.copyOf(removableReactions);
         }
 
         @Override

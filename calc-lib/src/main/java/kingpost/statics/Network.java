@@ -154,6 +154,11 @@ final class Network {
         return isMember(unknown) ? new Source.OfMember(member(unknown)) : reaction(unknown);
     }
 
+    /** Name of a member, "AB", or of a reaction component, "A_x". */
+    String unknownName(int unknown) {
+        return isMember(unknown) ? member(unknown).name() : reaction(unknown).name();
+    }
+
     Member member(int unknown) {
         return model.members().get(unknown);
     }

@@ -1,5 +1,6 @@
 package kingpost.statics;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kingpost.units.CalculationException;
@@ -48,9 +49,13 @@ public final class NotSolvable extends CalculationException {
         @Override
         public String indeterminate(Determinacy.Indeterminate d) {
             return "it is statically indeterminate to degree " + d.degree() + " (" + counts(d.count())
-                    + "), so equilibrium alone does not give its forces; " + (d.removable().isEmpty()
-                    ? "take away a reaction" : "take away " + d.degree() + " of " + list(d.removable()))
-                    + ", or a reaction.";
+                    + "), so equilibrium alone does not give its forces; " + remedy(d) + ".";
+        }
+
+        private static String remedy(Determinacy.Indeterminate d) {
+            List<String> all = new ArrayList<>(d.removable());
+            all.addAll(d.removableReactions().stream().map(r -> "the reaction " + r).toList());
+            return "take away " + (d.degree() == 1 ? "one" : "as many as " + d.degree()) + " of " + list(all);
         }
 
         @Override

@@ -82,7 +82,7 @@ public sealed interface Step {
      */
     record Selection(List<JointCount> counts, Reason reason) {
         public Selection {
-            counts = List.copyOf(counts);
+            counts = counts instanceof LookRound ? counts : List.copyOf(counts);
         }
 
         /** Why a joint was chosen among those that could be worked. */

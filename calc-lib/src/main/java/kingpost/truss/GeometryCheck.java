@@ -5,7 +5,9 @@ import static kingpost.truss.JointIndex.y;
 import static kingpost.truss.JointIndex.z;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -18,20 +20,25 @@ final class GeometryCheck {
     /** A joint nearer to a member than this part of the member's length is on it. */
     private static final double ON_MEMBER = 1e-6;
 
-    private final Map<String, Joint> joints;
+    private final Map<String, Joint> joints = new LinkedHashMap<>();
+    private final Map<String, Integer> order = new HashMap<>();
+    private final Set<String> doubled = new HashSet<>();
     private final JointIndex index;
     private final Problems problems;
 
-    GeometryCheck(Map<String, Joint> joints, Problems problems) {
-        this.joints = joints;
+    /** {@code faulty}: joints with a problem of their own, which are not looked at here. */
+    GeometryCheck(Map<String, Joint> all, Set<String> faulty, Problems problems) {
+        joints.putAll(all);
+        joints.keySet().removeAll(faulty);
+        joints.keySet().forEach(name -> order.put(name, order.size()));
         this.index = new JointIndex(joints.values());
         this.problems = problems;
     }
 
     void check(Collection<Member> members) {
-        Set<String> doubled = new HashSet<>();
-        joints.values().forEach(j -> checkPlace(j, doubled));
-        members.forEach(m -> checkClear(m, doubled));
+        joints.values().forEach(this::checkPlace);
+        members.stream().filter(m -> joints.containsKey(m.from()) && joints.containsKey(m.to()))
+                .forEach(this::checkClear);
     }
 
     /** {@code unread}: names of members that could not be read; a joint that one may mean is not called lonely. */
@@ -45,10 +52,11 @@ final class GeometryCheck {
         }
     }
 
-    private void checkPlace(Joint joint, Set<String> doubled) {
+    private void checkPlace(Joint joint) {
         double near = SAME_PLACE * index.extent();
         for (Joint other : index.between(joint, joint, near)) {
-            if (joint != other && !doubled.contains(other.name()) && distance(joint, other) <= near) {
+            boolean before = order.get(other.name()) < order.get(joint.name());
+            if (before && !doubled.contains(other.name()) && distance(joint, other) <= near) {
                 doubled.add(joint.name());
                 problems.add("Joints " + other.name() + " and " + joint.name(),
                         "both are at " + JointCheck.place(joint), "move one or leave it out");
@@ -57,7 +65,7 @@ final class GeometryCheck {
         }
     }
 
-    private void checkClear(Member member, Set<String> doubled) {
+    private void checkClear(Member member) {
         Joint from = joints.get(member.from());
         Joint to = joints.get(member.to());
         for (Joint joint : index.between(from, to, 0)) {

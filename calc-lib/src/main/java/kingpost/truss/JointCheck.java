@@ -1,9 +1,11 @@
 package kingpost.truss;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kingpost.truss.TrussDraft.JointEntry;
 import kingpost.units.Quantity;
 import kingpost.units.UnitLabel;
@@ -16,6 +18,7 @@ final class JointCheck {
     private final UnitChoice units;
     private final Problems problems;
     private final Map<String, Joint> joints = new LinkedHashMap<>();
+    private final Set<String> faulty = new HashSet<>();
 
     JointCheck(UnitChoice units, Problems problems) {
         this.units = units;
@@ -28,13 +31,23 @@ final class JointCheck {
         return joints;
     }
 
+    /** Names of joints with a problem of their own; their place is not to be relied on. */
+    Set<String> faulty() {
+        return faulty;
+    }
+
     private void add(JointEntry entry) {
         String subject = "Joint " + (entry.name().isBlank() ? "at (" + entry.x() + ", " + entry.y() + ")"
                 : entry.name());
-        checkName(entry.name(), subject);
+        if (!checkName(entry.name(), subject)) {
+            faulty.add(entry.name());
+        }
         Optional<Quantity> x = units.length(entry.x(), subject, "x", problems);
         Optional<Quantity> y = units.length(entry.y(), subject, "y", problems);
         Optional<Quantity> z = units.length(entry.z(), subject, "z", problems);
+        if (x.isEmpty() || y.isEmpty() || z.isEmpty()) {
+            faulty.add(entry.name());
+        }
         Quantity origin = Quantity.of(0, units.length());
         Joint joint = new Joint(entry.name(), x.orElse(origin), y.orElse(origin), z.orElse(origin));
         Joint before = joints.putIfAbsent(entry.name(), joint);
@@ -44,7 +57,7 @@ final class JointCheck {
         }
     }
 
-    private void checkName(String name, String subject) {
+    private boolean checkName(String name, String subject) {
         if (name.isBlank()) {
             problems.add(subject, "it has no name", "give it one, such as \"A\" or \"L0\"");
         } else if (name.chars().anyMatch(c -> Character.isWhitespace(c) || Character.isISOControl(c))) {
@@ -53,7 +66,10 @@ final class JointCheck {
         } else if (name.chars().anyMatch(c -> PARTING.indexOf(c) >= 0)) {
             problems.add(subject, "its name holds one of the signs " + String.join(" ", PARTING.split(""))
                     + " that part the names of members", "use letters and digits");
+        } else {
+            return true;
         }
+        return false;
     }
 
     /** Coordinates for a message. */

@@ -2,6 +2,7 @@ package kingpost.truss;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Makes the model from what was written down, or reports everything that is wrong with it. */
 final class TrussCheck {
@@ -22,8 +23,9 @@ final class TrussCheck {
             problems.add(subject, "it is empty", "add joints, members and supports");
         }
         UnitChoice units = UnitChoice.of(draft, problems);
-        Map<String, Joint> joints = new JointCheck(units, problems).check(draft.joints);
-        List<Member> members = members(joints, subject);
+        JointCheck jointCheck = new JointCheck(units, problems);
+        Map<String, Joint> joints = jointCheck.check(draft.joints);
+        List<Member> members = members(joints, jointCheck.faulty(), subject);
         if (draft.supports.isEmpty() && !draft.joints.isEmpty()) {
             problems.add(subject, "it has no support", "add pin(\"A\") and roller(\"C\"), or links");
         }
@@ -34,13 +36,13 @@ final class TrussCheck {
                 supports, loads);
     }
 
-    private List<Member> members(Map<String, Joint> joints, String subject) {
+    private List<Member> members(Map<String, Joint> joints, Set<String> faulty, String subject) {
         MemberCheck check = new MemberCheck(joints.keySet(), problems);
         List<Member> members = check.check(draft.members);
         if (draft.members.isEmpty() && !draft.joints.isEmpty()) {
             problems.add(subject, "it has no members", "add them by their ends, as in members(\"AB BC\")");
         }
-        GeometryCheck geometry = new GeometryCheck(joints, problems);
+        GeometryCheck geometry = new GeometryCheck(joints, faulty, problems);
         geometry.check(members);
         if (!draft.members.isEmpty()) {
             geometry.checkJoined(members, check.unread());
