@@ -35,6 +35,7 @@ final class Agent {
         System.setErr(new CellPrintStream("stderr", cells, outbox, thread));
         System.setIn(new CellInput(questions));
         CellDisplay.connect(new CellSink(cells, outbox, thread, questions));
+        new ThreadWatch(pipe).start();
         thread.start();
         start("reader", () -> {
             while (true) {
@@ -63,7 +64,7 @@ final class Agent {
             } catch (Throwable broken) {
                 // nobody is left to tell
             } finally {
-                ProcessHandle.current().descendants().forEach(ProcessHandle::destroyForcibly);
+                Children.destroyAll();
                 Runtime.getRuntime().halt(PIPE_BROKEN);
             }
         }, name);
