@@ -43,7 +43,7 @@ public final class JShellEvaluator implements Evaluator {
     }
 
     private static Outcome warmUp(Shell shell, CalcOptions options) {
-        Scope.imports().forEach(shell.jshell()::eval);
+        Preload.imports().forEach(shell.jshell()::eval);
         return new CellRun(shell, CellRequest.of("1 + 1"), NoOutput.INSTANCE, options.stopLimit()).run();
     }
 
