@@ -49,7 +49,7 @@ final class MathMlExpression implements Expression.Visitor<String> {
 
     /** Lines lined up at their relation, as a table within mathematics. */
     static String aligned(List<EquationLine> lines) {
-        StringBuilder out = new StringBuilder("<math display=\"block\"><mtable>");
+        StringBuilder out = new StringBuilder("<math display=\"block\"><mtable displaystyle=\"true\">");
         for (EquationLine line : lines) {
             String lead = line.lead().map(which -> row(of(which) + operator(":"))).orElse("");
             out.append("\n<mtr>")

@@ -107,11 +107,24 @@ public final class EngineeringFormat {
         if (rounded.signum() == 0) {
             return "0";
         }
-        double size = Math.abs(value);
-        String text = size < SMALLEST_PLAIN || size >= LARGEST_PLAIN
-                ? powerOfTen(rounded)
-                : grouped(rounded.toPlainString());
+        String text = isPlain(value) ? grouped(rounded.toPlainString()) : powerOfTen(rounded);
         return text.replace('-', MINUS);
+    }
+
+    /**
+     * The same number in plain digits for programs and page makers: ASCII minus, no groups, {@code 1.2e-6} for a power
+     * of ten.
+     */
+    public String digits(double value) {
+        BigDecimal rounded = rounded(value);
+        if (rounded.signum() == 0) {
+            return "0";
+        }
+        if (isPlain(value)) {
+            return rounded.toPlainString();
+        }
+        int exponent = exponent(rounded);
+        return rounded.movePointLeft(exponent).toPlainString() + "e" + exponent;
     }
 
     private boolean isComfortable(Quantity quantity) {
@@ -142,7 +155,16 @@ public final class EngineeringFormat {
     }
 
     private static String powerOfTen(BigDecimal rounded) {
-        int exponent = rounded.precision() - rounded.scale() - 1;
+        int exponent = exponent(rounded);
         return rounded.movePointLeft(exponent).toPlainString() + "\u00d710" + UnitLabel.superscript(exponent);
+    }
+
+    private static int exponent(BigDecimal rounded) {
+        return rounded.precision() - rounded.scale() - 1;
+    }
+
+    private static boolean isPlain(double value) {
+        double size = Math.abs(value);
+        return size >= SMALLEST_PLAIN && size < LARGEST_PLAIN;
     }
 }

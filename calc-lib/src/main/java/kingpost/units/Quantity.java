@@ -62,6 +62,11 @@ public final class Quantity implements Comparable<Quantity> {
         return unit;
     }
 
+    /** What it measures, in words: "force", "length", "stress or pressure", "plain number". */
+    public String kind() {
+        return DimensionName.of(unit);
+    }
+
     /**
      * The number of {@code target} units that this quantity is.
      *

@@ -22,11 +22,11 @@ final class UnitAlgebra {
             GPa, Map.of(kN, 1, mm, -2),
             Units.JOULE, Map.of(N, 1, m, 1));
 
-    /** Products that get a name of their own; kN/m^2 stays as it is written on load plans. */
+    /** Products that get a name of their own, not always at the same scale; kN/m^2 stays as it is written on load plans. */
     private static final Map<Map<Unit<?>, Integer>, Unit<?>> NAMED = Map.of(
             MADE_OF.get(Pa), Pa,
             MADE_OF.get(MPa), MPa,
-            MADE_OF.get(GPa), GPa,
+            MADE_OF.get(GPa), MPa,
             Map.of(MN, 1, m, -2), MPa);
 
     private UnitAlgebra() {

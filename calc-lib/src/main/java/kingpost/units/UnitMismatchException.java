@@ -31,6 +31,13 @@ public final class UnitMismatchException extends CalculationException {
                 + "; check the units.", left, right);
     }
 
+    /** The same slip, with the place where it happened said first: {@code "A_req: Cannot add ..."}. */
+    public UnitMismatchException at(String place) {
+        UnitMismatchException placed = new UnitMismatchException(place + ": " + getMessage(), left, right);
+        placed.initCause(this);
+        return placed;
+    }
+
     /** The unit of the first quantity. */
     public Unit<?> left() {
         return left;

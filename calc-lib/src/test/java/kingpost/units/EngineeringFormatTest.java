@@ -58,6 +58,16 @@ class EngineeringFormatTest {
     }
 
     @Test
+    void digitsForProgramsArePlain() {
+        EngineeringFormat format = EngineeringFormat.standard();
+        assertEquals("-12500", format.digits(-12_500));
+        assertEquals("12.0", format.digits(11.998));
+        assertEquals("0", format.digits(-0.0));
+        assertEquals("1.25e-6", format.digits(0.00000125));
+        assertEquals("-4.50e12", format.digits(-4.4999e12));
+    }
+
+    @Test
     void aColumnTakesTheUnitOfItsLargest() {
         List<Quantity> column = List.of(Quantity.of(5, N), Quantity.of(-25_000, N), Quantity.of(700, N));
         assertEquals(kN, EngineeringFormat.standard().unitFor(column));

@@ -156,18 +156,16 @@ final class CalcLink {
 
     /** First try to stop the running call: the agent's own waits, then the debug interface. */
     void stop() {
+        tell(Kind.STOP);
         if (runningCall != 0) {
-            tell(Kind.STOP);
             process.stopper().stop();
         }
     }
 
-    /** Second try: also what holds the thread up from outside, and its interrupt. */
+    /** Second try: also interrupt the thread. */
     void stopHard() {
-        if (runningCall != 0) {
-            process.stopper().stopHard();
-            tell(Kind.STOP_HARD);
-        }
+        tell(Kind.STOP_HARD);
+        stop();
     }
 
     private void tell(Kind kind) {
