@@ -1,5 +1,6 @@
 package kingpost.notebook;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -28,6 +29,20 @@ public final class CellDisplay {
 
         /** A payload for the execute reply, such as a page of help: protocol form. */
         void payload(Map<String, Object> payload);
+
+        /** Sends a comm message to the front end: {@code type} is comm_open, comm_msg or comm_close. */
+        default void comm(String type, Map<String, Object> content, Map<String, Object> metadata,
+                          List<byte[]> buffers) {
+        }
+
+        /**
+         * Adds a library to what cells can use; returns when it is there.
+         *
+         * @param kind {@code "coordinates"} or {@code "file"}
+         */
+        default void library(String kind, String text) {
+            throw new IllegalStateException(text + ": libraries can be added in a notebook only.");
+        }
     }
 
     private static volatile Sink sink = new Nowhere();

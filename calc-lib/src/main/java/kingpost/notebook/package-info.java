@@ -1,5 +1,6 @@
 /**
- * What a cell sees: trade words and nothing else. Read {@link kingpost.notebook.Preload} for what is in scope, then
+ * What a cell sees: trade words and nothing else. Read {@code preload.txt} (a resource of this package)
+ * for what is in scope, then
  * {@code Truss}. The work is done in the packages below; a class here joins them and chooses the form in which a
  * value is shown.
  *

@@ -28,6 +28,12 @@ public sealed interface Source {
      */
     record OfReaction(String joint, int index, String letter, Direction direction) implements Source {
 
+        /** Its symbol in plain text: {@code A_x} for a pin's component, {@code R_C} for a single inclined one. */
+        public String symbol() {
+            return letter.isEmpty() ? "R_" + joint : joint + "_" + letter;
+        }
+
+
         /** Joint and letter, as in "A_x"; "R_C" for an inclined component alone at its joint. */
         public String name() {
             return letter.isEmpty() ? "R_" + joint : joint + "_" + letter;

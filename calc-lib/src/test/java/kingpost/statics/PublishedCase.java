@@ -18,7 +18,7 @@ import kingpost.units.Quantity;
 import kingpost.units.StructuralUnits;
 
 /** A worked example from a book, as a file in the test resources with its source. */
-final class PublishedCase {
+public final class PublishedCase {
 
     String id;
     String topic;
@@ -34,7 +34,7 @@ final class PublishedCase {
     Map<String, Double> computedReactions;
     List<List<String>> zeroRounds;
 
-    static PublishedCase of(String id) {
+    public static PublishedCase of(String id) {
         try (Reader reader = new InputStreamReader(
                 PublishedCase.class.getResourceAsStream("cases/" + id + ".json"), StandardCharsets.UTF_8)) {
             return new Gson().fromJson(reader, PublishedCase.class);
@@ -43,7 +43,7 @@ final class PublishedCase {
         }
     }
 
-    TrussModel truss() {
+    public TrussModel truss() {
         TrussBuilder<TrussModel> builder = new TrussBuilder<>(id, Function.identity());
         builder.units(units.contains("ft") ? StructuralUnits.ft : units.contains("mm") ? StructuralUnits.mm
                 : StructuralUnits.m, forceUnit());

@@ -14,13 +14,13 @@ import kingpost.truss.TrussProblems;
 import kingpost.units.StructuralUnits;
 
 /** Seeded simple trusses: a triangle, then joint after joint hung on two others; whole coordinates and loads. */
-final class RandomTrusses {
+public final class RandomTrusses {
 
     private RandomTrusses() {
     }
 
     /** So many determinate trusses of up to 14 joints, the same ones every time. */
-    static Stream<TrussModel> simple(int count, long seed) {
+    public static Stream<TrussModel> simple(int count, long seed) {
         return IntStream.iterate(0, i -> i + 1)
                 .mapToObj(i -> attempt(new Random(seed + i), "truss " + (seed + i)))
                 .flatMap(Optional::stream)

@@ -8,6 +8,8 @@ import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
 import kingpost.kernel.pipe.Pipe;
 import kingpost.notebook.CellDisplay;
+import kingpost.notebook.Comm;
+import kingpost.notebook.NamesInQuotes;
 
 /** Serves the kernel's frames: the reading thread never runs user code. */
 final class Agent {
@@ -18,6 +20,7 @@ final class Agent {
     private final Outbox outbox = new Outbox();
     private final Cells cells = new Cells();
     private final CellLoader loader = new CellLoader(Agent.class.getClassLoader());
+    private final Variables variables = new Variables(loader);
     private final CellThread thread = new CellThread(cells, outbox, loader);
     private final Questions questions = new Questions(thread, cells, outbox);
     /** What the last call returned, until it is shown or the next call begins; cell thread only. */
@@ -35,6 +38,7 @@ final class Agent {
         System.setErr(new CellPrintStream("stderr", cells, outbox, thread));
         System.setIn(new CellInput(questions));
         CellDisplay.connect(new CellSink(cells, outbox, thread, questions));
+        new ThreadWatch(pipe).start();
         thread.start();
         start("reader", () -> {
             while (true) {
@@ -63,7 +67,7 @@ final class Agent {
             } catch (Throwable broken) {
                 // nobody is left to tell
             } finally {
-                ProcessHandle.current().descendants().forEach(ProcessHandle::destroyForcibly);
+                Children.destroyAll();
                 Runtime.getRuntime().halt(PIPE_BROKEN);
             }
         }, name);
@@ -80,11 +84,31 @@ final class Agent {
                 frame.texts(1).forEach(loader::add);
                 answer(frame, null);
             }
+            case NAMES -> apart(() -> answer(frame, names(frame)));
+            case RELEASE -> apart(() -> answer(frame, variables.release(frame.texts(1), frame.texts(2))));
+            case COMM_IN -> thread.submit(frame.number(0), frame.number(1), () -> comm(frame));
             case STOP -> thread.stopRequested(frame.number(0));
             case STOP_HARD -> thread.stopHard(frame.number(0));
-            case INPUT_ANSWER -> questions.answered(frame);
+            case INPUT_ANSWER, LIBRARY_ANSWER -> questions.answered(frame);
             default -> throw new IllegalStateException("Agent: does not take " + frame.kind() + " frames.");
         }
+    }
+
+    /** For what may take long or run user code although a cell is running. */
+    private static void apart(Runnable work) {
+        var runner = new Thread(work, "question");
+        runner.setDaemon(true);
+        runner.start();
+    }
+
+    private List<String> names(Frame frame) {
+        return variables.value(frame.text(1), frame.text(2)).filter(NamesInQuotes.class::isInstance)
+                .map(value -> ((NamesInQuotes) value).names(frame.text(3))).orElse(List.of());
+    }
+
+    private static Object comm(Frame frame) {
+        Comm.registry().received(frame.text(2), frame.map(3), frame.map(4), frame.buffers(5));
+        return null;
     }
 
     private void load(Frame frame) {

@@ -1,5 +1,6 @@
 package kingpost.kernel.agent;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kingpost.kernel.pipe.Frame;
@@ -45,6 +46,16 @@ final class CellSink implements CellDisplay.Sink {
     @Override
     public void payload(Map<String, Object> payload) {
         send(Frame.of(Kind.PAYLOAD, cells.current(), payload));
+    }
+
+    @Override
+    public void comm(String type, Map<String, Object> content, Map<String, Object> metadata, List<byte[]> buffers) {
+        send(Frame.of(Kind.COMM_OUT, cells.current(), type, content, metadata, buffers));
+    }
+
+    @Override
+    public void library(String kind, String text) {
+        questions.library(kind, text);
     }
 
     private void send(Frame frame) {

@@ -1,6 +1,7 @@
 package kingpost.kernel.agent;
 
 import java.lang.reflect.InvocationTargetException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.BlockingQueue;
@@ -32,6 +33,7 @@ final class CellThread extends Thread implements StopSign {
     private final CellStopped stop = CellStopped.FROM_OUTSIDE;
     private volatile int running;
     private volatile int toStop = -1;
+    private volatile Instant started = Instant.now();
 
     CellThread(Cells cells, Outbox outbox, ClassLoader loader) {
         super(NAME);
@@ -39,6 +41,7 @@ final class CellThread extends Thread implements StopSign {
         this.outbox = outbox;
         setContextClassLoader(loader);
         setDaemon(true);
+        Blocker.forget();
     }
 
     /** Runs the call after those before it; its end is told in an ENDED frame with this id. */
@@ -51,11 +54,13 @@ final class CellThread extends Thread implements StopSign {
         toStop = id;
     }
 
-    /** The second try: wakes whatever heeds an interrupt. */
+    /** The second try: wakes whatever heeds an interrupt, a closed stream, or the end of a child process. */
     void stopHard(int id) {
         toStop = id;
         if (running == id) {
+            Blocker.closeFound();
             interrupt();
+            Children.destroySince(started);
         }
     }
 
@@ -84,6 +89,7 @@ final class CellThread extends Thread implements StopSign {
 
     private void perform(Task task) {
         Thread.interrupted();
+        started = Instant.now();
         running = task.id;
         cells.enter(task.cell);
         Frame end = stopped(task);
@@ -94,6 +100,9 @@ final class CellThread extends Thread implements StopSign {
         } catch (Throwable failure) {
             end = CellStopped.isIn(failure) ? stopped(task) : ended(task, "threw", chainOf(failure));
         } finally {
+            if (toStop == task.id) {
+                Children.destroySince(started);
+            }
             running = 0;
             outbox.frame(end);
         }

@@ -3,8 +3,9 @@ package kingpost.kernel.agent;
 import java.util.Optional;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
+import kingpost.units.CalculationException;
 
-/** Asks the user for a line, through the kernel, and waits for the answer. One question at a time. */
+/** Asks the kernel for something that the cell waits for: a line from the user, a library. One at a time. */
 final class Questions {
 
     private final CellThread thread;
@@ -22,16 +23,44 @@ final class Questions {
     /**
      * What the user typed; empty at the end of input, and on any thread but the cell's own.
      *
-     * @throws IllegalStateException when this run does not allow questions
-     * @throws CellStopped           when the cell is interrupted
+     * @throws CalculationException when this run does not allow questions
+     * @throws CellStopped          when the cell is interrupted
      */
     synchronized Optional<String> ask(String prompt, boolean password) {
         if (thread.runningHere() == 0) {
             return Optional.empty();
         }
         asked++;
+        Frame told = answerTo(Frame.of(Kind.INPUT, asked, cells.current(), prompt, password));
+        return switch (told.text(1)) {
+            case "line" -> Optional.of(told.text(2));
+            case "end" -> Optional.empty();
+            case "stopped" -> throw new CellStopped("The cell was interrupted.");
+            default -> throw new CalculationException("Input: nobody can be asked in this run; "
+                    + "write the value in the cell.");
+        };
+    }
+
+    /**
+     * Has the kernel add a library, and waits until it is there.
+     *
+     * @throws CalculationException when it cannot be added; the message says why
+     */
+    synchronized void library(String kind, String text) {
+        if (thread.runningHere() == 0) {
+            throw new CalculationException(text + ": a library can be added by the cell itself only, "
+                    + "not by a thread that it started.");
+        }
+        asked++;
+        Frame told = answerTo(Frame.of(Kind.LIBRARY, asked, cells.current(), kind, text));
+        if (!told.text(1).isEmpty()) {
+            throw new CalculationException(told.text(1));
+        }
+    }
+
+    private Frame answerTo(Frame question) {
         answer = null;
-        outbox.frame(Frame.of(Kind.INPUT, asked, cells.current(), prompt, password));
+        outbox.frame(question);
         while (answer == null) {
             thread.check();
             try {
@@ -40,13 +69,7 @@ final class Questions {
                 throw new CellStopped(interrupted);
             }
         }
-        return switch (answer.text(1)) {
-            case "line" -> Optional.of(answer.text(2));
-            case "end" -> Optional.empty();
-            case "stopped" -> throw new CellStopped("The cell was interrupted.");
-            default -> throw new IllegalStateException("Input: nobody can be asked in this run; "
-                    + "write the value in the cell.");
-        };
+        return answer;
     }
 
     /** The kernel's answer, from the reading thread. */

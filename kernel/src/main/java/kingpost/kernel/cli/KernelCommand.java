@@ -11,7 +11,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Unmatched;
 
 /** Runs the kernel for a front end. */
-@Command(name = "kernel", mixinStandardHelpOptions = true, versionProvider = Version.class,
+@Command(name = "kernel", header = "Runs the kernel for a front end.",
+        mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = "Runs the kernel on a connection file. Front ends call this; people call \"run\".")
 final class KernelCommand implements Callable<Integer> {
 

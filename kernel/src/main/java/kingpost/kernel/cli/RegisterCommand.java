@@ -11,7 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Makes the kernel known to front ends. */
-@Command(name = "register", mixinStandardHelpOptions = true, versionProvider = Version.class,
+@Command(name = "register", header = "Makes the kernel known to front ends.",
+        mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = {"Registers the kernel, so that every front end of the notebook protocol offers Kingpost.",
             "The jar is copied beside its description: this one may be moved or deleted afterwards.",
             "Run it again after an update."})

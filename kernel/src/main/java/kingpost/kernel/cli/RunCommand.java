@@ -20,7 +20,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Runs a notebook without a front end. */
-@Command(name = "run", mixinStandardHelpOptions = true, versionProvider = Version.class,
+@Command(name = "run", header = "Runs a notebook without a front end.",
+        mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = {"Runs a notebook from top to bottom and writes what came of it:",
             "  NAME-executed.ipynb   the notebook with its outputs",
             "  NAME.html             one page that stands alone: no script, nothing fetched",

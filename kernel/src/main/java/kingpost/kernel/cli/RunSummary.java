@@ -1,7 +1,6 @@
 package kingpost.kernel.cli;
 
 import java.io.PrintWriter;
-import java.util.List;
 import kingpost.kernel.document.NotebookRun;
 import kingpost.kernel.document.RunEvent;
 import kingpost.kernel.evaluation.Outcome;
@@ -23,10 +22,11 @@ final class RunSummary {
     private void print(RunEvent.Failed failed) {
         Outcome.Failed failure = failed.failure();
         String line = failure.line() > 0 ? ", line " + failure.line() : "";
+        String message = plain(failure.message());
         console.println();
-        console.println("Cell " + failed.place().number() + line + ": " + failure.name() + ": " + plain(failure.message()));
-        List<String> traceback = failure.traceback();
-        traceback.stream().flatMap(part -> plain(part).lines()).forEach(part -> console.println("    " + part));
+        console.println("Cell " + failed.place().number() + line + ": " + failure.name() + ": " + message);
+        failure.traceback().stream().flatMap(part -> plain(part).lines())
+                .filter(part -> !part.isBlank() && !part.endsWith(message)).forEach(part -> console.println("    " + part));
         console.println();
     }
 

@@ -156,16 +156,18 @@ final class CalcLink {
 
     /** First try to stop the running call: the agent's own waits, then the debug interface. */
     void stop() {
-        tell(Kind.STOP);
         if (runningCall != 0) {
+            tell(Kind.STOP);
             process.stopper().stop();
         }
     }
 
-    /** Second try: also interrupt the thread. */
+    /** Second try: also what holds the thread up from outside, and its interrupt. */
     void stopHard() {
-        tell(Kind.STOP_HARD);
-        stop();
+        if (runningCall != 0) {
+            process.stopper().stopHard();
+            tell(Kind.STOP_HARD);
+        }
     }
 
     private void tell(Kind kind) {

@@ -33,7 +33,7 @@ public record CalcOptions(Path java, List<Path> classPath, List<String> flags, D
 
     /** The running VM's own {@code java} and class path, and the flags above. */
     public static CalcOptions standard() {
-        return new CalcOptions(javaCommand(), ownClassPath(), flagsInForce(), Duration.ofMillis(2000));
+        return new CalcOptions(javaCommand(), ownClassPath(), flagsInForce(), Duration.ofMillis(1500));
     }
 
     public CalcOptions withFlags(List<String> otherFlags) {

@@ -1,6 +1,8 @@
 package kingpost.kernel.evaluation;
 
 import com.sun.jdi.Bootstrap;
+import com.sun.jdi.ClassNotLoadedException;
+import com.sun.jdi.ClassType;
 import com.sun.jdi.IncompatibleThreadStateException;
 import com.sun.jdi.InvalidTypeException;
 import com.sun.jdi.ObjectReference;
@@ -15,9 +17,12 @@ import com.sun.jdi.connect.ListeningConnector;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 
 /**
  * Stops user code in the calc VM through the JDK's debug interface: throws the agent's stop error into the threads
@@ -92,26 +97,48 @@ final class ThreadStopper implements AutoCloseable {
 
     /**
      * Throws the stop error into the cell thread, and into pool threads that work for it, wherever they run user
-     * code.
-     *
-     * @return whether a thread was stopped; false also when the VM is gone or the thread is inside the agent
+     * code. Nothing happens when the VM is gone or the threads are inside the agent.
      */
-    boolean stop() {
+    void stop() {
+        visit(thread -> { });
+    }
+
+    /**
+     * Stops as {@link #stop} does, and deals with what a thread cannot leave by itself: another of the user's
+     * threads that owns the monitor it waits for is stopped as well; the stream or socket in whose native code it
+     * waits is left to the agent, which closes it.
+     */
+    void stopHard() {
+        visit(thread -> {
+            ObjectReference monitor = thread.currentContendedMonitor();
+            ThreadReference owner = monitor == null ? null : monitor.owningThread();
+            if (owner != null) {
+                stopSafely(owner, stopError(owner.virtualMachine()));
+            }
+            waitsIn(thread).ifPresent(ThreadStopper::handOver);
+        });
+    }
+
+    /** Something to do with a thread that runs user code and is suspended meanwhile. */
+    private interface Visit {
+        void to(ThreadReference thread) throws IncompatibleThreadStateException, InvalidTypeException,
+                ClassNotLoadedException;
+    }
+
+    private void visit(Visit more) {
         try {
             VirtualMachine vm = machine.get(2, TimeUnit.SECONDS);
             ObjectReference stop = stopError(vm);
-            boolean stopped = false;
             for (ThreadReference thread : vm.allThreads()) {
                 if (isCandidate(thread)) {
-                    stopped |= stopSafely(thread, stop);
+                    stopSafely(thread, stop, more);
                 }
             }
-            return stopped;
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
-            return false;
-        } catch (Exception gone) {
-            return false;
+        } catch (ExecutionException | TimeoutException | IncompatibleThreadStateException | InvalidTypeException
+                 | ClassNotLoadedException | RuntimeException gone) {
+            // the VM is gone or the thread has ended; the interrupter goes on until the cell has ended, too
         }
     }
 
@@ -125,17 +152,49 @@ final class ThreadStopper implements AutoCloseable {
         return (ObjectReference) type.getValue(type.fieldByName(STOP_FIELD));
     }
 
-    private static boolean stopSafely(ThreadReference thread, ObjectReference stop)
-            throws InvalidTypeException, IncompatibleThreadStateException {
+    private static void stopSafely(ThreadReference thread, ObjectReference stop)
+            throws InvalidTypeException, IncompatibleThreadStateException, ClassNotLoadedException {
+        stopSafely(thread, stop, same -> { });
+    }
+
+    private static void stopSafely(ThreadReference thread, ObjectReference stop, Visit more)
+            throws InvalidTypeException, IncompatibleThreadStateException, ClassNotLoadedException {
         thread.suspend();
         try {
             if (runsUserCode(thread)) {
+                more.to(thread);
                 thread.stop(stop);
-                return true;
             }
-            return false;
         } finally {
             thread.resume();
+        }
+    }
+
+    /** The innermost object above the user's code that can be closed, if the thread is in native code. */
+    private static Optional<ObjectReference> waitsIn(ThreadReference thread) throws IncompatibleThreadStateException {
+        List<StackFrame> frames = thread.frames();
+        if (frames.isEmpty() || !frames.get(0).location().method().isNative()) {
+            return Optional.empty();
+        }
+        return frames.stream().takeWhile(frame -> !isCellCode(frame)).filter(frame -> !frame.location().method().isNative())
+                .map(StackFrame::thisObject).filter(ThreadStopper::isCloseable).findFirst();
+    }
+
+    private static boolean isCellCode(StackFrame frame) {
+        return frame.location().declaringType().name().startsWith(CELL_CODE);
+    }
+
+    private static boolean isCloseable(ObjectReference object) {
+        return object != null && object.referenceType() instanceof ClassType type
+                && type.allInterfaces().stream().anyMatch(i -> i.name().equals("java.lang.AutoCloseable"));
+    }
+
+    private static void handOver(ObjectReference blocker) {
+        try {
+            var type = (ClassType) blocker.virtualMachine().classesByName(AGENT + "Blocker").get(0);
+            type.setValue(type.fieldByName("found"), blocker);
+        } catch (InvalidTypeException | ClassNotLoadedException impossible) {
+            throw new IllegalStateException(impossible);
         }
     }
 

@@ -16,6 +16,11 @@ public enum Kind {
     SHOW,
     /** {@code id, class, field, method}: the names that fit inside quotes after that variable and method. */
     NAMES,
+    /**
+     * {@code id, classes: list of text, fields: list of text}: set these variables to null to free memory; the answer
+     * is the share of the heap that is free then, in per cent.
+     */
+    RELEASE,
     /** {@code id, paths: list of text}: add jars or folders to what cells can load. */
     ADD_PATH,
     /** {@code id}: the call with this id is to stop wherever the agent itself waits for something. */
@@ -33,7 +38,7 @@ public enum Kind {
 
     /** {@code token}: the first frame, which proves who is calling. */
     HELLO,
-    /** {@code id, value}: the answer to LOAD, NAMES or ADD_PATH. */
+    /** {@code id, value}: the answer to LOAD, NAMES (a list of text), RELEASE or ADD_PATH. */
     ANSWER,
     /** {@code id, ending: "returned" | "threw" | "unresolved" | "stopped", detail}: INVOKE, SHOW or COMM_IN ended. */
     ENDED,

@@ -1,0 +1,135 @@
+package kingpost.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import kingpost.derivation.Block;
+import kingpost.derivation.Block.Equations;
+import kingpost.derivation.EquationLine;
+import kingpost.derivation.Expression;
+import kingpost.derivation.Expression.Relator;
+import kingpost.derivation.Expression.Sense;
+import kingpost.derivation.Expressions;
+import kingpost.statics.AxisEquation.Role;
+import kingpost.statics.BodyEquation;
+import kingpost.statics.BodyEquation.Kind;
+import kingpost.statics.BodyEquation.Part;
+import kingpost.statics.BodyEquation.Term;
+import kingpost.statics.Source;
+import kingpost.statics.Vector;
+import kingpost.truss.Load;
+
+/** The equations of a whole body: moments about a point, sums of forces. */
+final class BodyEquations {
+
+    private final Notation notation;
+
+    BodyEquations(Notation notation) {
+        this.notation = notation;
+    }
+
+    /** Symbols, numbers, and the answer where the equation gives one. */
+    Block block(BodyEquation equation) {
+        List<Share> shares = equation.terms().stream().flatMap(term -> shares(term, equation.kind()).stream()).toList();
+        if (equation.role() instanceof Role.Gives gives && equation.terms().size() == 1) {
+            return new Equations(List.of(answer(equation, gives.unknown()).ledBy(lead(equation.kind()))));
+        }
+        List<EquationLine> lines = new ArrayList<>();
+        lines.add(line(shares.stream().map(Share::symbolic).toList()).ledBy(lead(equation.kind())));
+        boolean check = equation.role() instanceof Role.Check;
+        if (shares.stream().anyMatch(Share::hasNumbersToPutIn)) {
+            EquationLine numbers = line(shares.stream().map(Share::numeric).toList());
+            lines.add(check ? numbers.remarked("holds") : numbers);
+        }
+        if (equation.role() instanceof Role.Gives gives) {
+            lines.add(answer(equation, gives.unknown()));
+        }
+        return new Equations(lines);
+    }
+
+    private EquationLine answer(BodyEquation equation, Source unknown) {
+        double value = equation.terms().stream().filter(term -> term.source().equals(unknown))
+                .mapToDouble(Term::value).findFirst().orElse(0);
+        String remark = unknown instanceof Source.OfReaction reaction ? Heading.words(reaction, value) : "";
+        return EquationLine.of(notation.symbol(unknown), Relator.EQUAL, notation.answer(value)).remarked(remark);
+    }
+
+    private static EquationLine line(List<Expression.Term> terms) {
+        return EquationLine.of(Expressions.sum(terms), Relator.EQUAL, Expressions.number(0));
+    }
+
+    private static Expression lead(Kind kind) {
+        if (kind instanceof Kind.Along along) {
+            return JointEquations.lead(along.axis());
+        }
+        Expression moment = Expressions.symbol("M", point((Kind.Moment) kind));
+        return Expressions.equal(Expressions.product(Sense.COUNTERCLOCKWISE, Expressions.sigma(moment)),
+                Expressions.number(0));
+    }
+
+    /** The joint about which moments are taken, or a letter for a point that is no joint. */
+    static String point(Kind.Moment moment) {
+        return moment.joint().isEmpty() ? "O" : moment.joint();
+    }
+
+    private List<Share> shares(Term term, Kind kind) {
+        Expression symbol = notation.symbol(term.source());
+        boolean isLoad = term.source() instanceof Source.OfLoad;
+        Expression value = term.known() && !isLoad ? notation.answer(term.value()) : symbol;
+        if (kind instanceof Kind.Along along) {
+            return List.of(along(term, along, symbol, value));
+        }
+        if (term.parts().isEmpty()) {
+            Vector any = Vector.X;
+            return List.of(new Share(term.factor() < 0, Cosine.of(any, any, true), symbol, value,
+                    notation.length(Math.abs(term.factor()))));
+        }
+        return term.parts().stream().map(part -> part(term, part, symbol, value)).toList();
+    }
+
+    private Share along(Term term, Kind.Along along, Expression symbol, Expression value) {
+        boolean first = along.axis().label().equals("x");
+        if (componentsOf(term.source()) instanceof Load.Components load) {
+            Expression part = Notation.given((first ? load.fx() : load.fy()).abs());
+            return Share.ofSum(term.factor() < 0, Cosine.of(Vector.X, Vector.X, true), part, part);
+        }
+        return Share.ofSum(term.factor() < 0, Cosine.of(direction(term.source()), along.axis().direction(), first),
+                symbol, value);
+    }
+
+    /** A component of an inclined force with its own arm. */
+    private Share part(Term term, Part part, Expression symbol, Expression value) {
+        boolean first = part.axis().equals("x");
+        boolean negative = part.cosine() * part.arm() < 0;
+        Expression arm = notation.length(Math.abs(part.arm()));
+        if (componentsOf(term.source()) instanceof Load.Components load) {
+            Expression size = Notation.given((first ? load.fx() : load.fy()).abs());
+            return new Share(negative, Cosine.of(Vector.X, Vector.X, true), size, size, arm);
+        }
+        Cosine cosine = Cosine.of(direction(term.source()), first ? Vector.X : Vector.Y, first);
+        return new Share(negative, cosine, symbol, value, arm);
+    }
+
+    private static Load componentsOf(Source source) {
+        return source instanceof Source.OfLoad of ? of.load() : null;
+    }
+
+    private static Vector direction(Source source) {
+        return source.accept(new Source.Visitor<>() {
+            @Override
+            public Vector member(Source.OfMember of) {
+                throw new IllegalArgumentException("a member is no outside force");
+            }
+
+            @Override
+            public Vector reaction(Source.OfReaction of) {
+                return Heading.vector(of.direction());
+            }
+
+            @Override
+            public Vector load(Source.OfLoad of) {
+                return Heading.vector(of.load().direction());
+            }
+        });
+    }
+}

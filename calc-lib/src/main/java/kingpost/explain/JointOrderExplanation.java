@@ -1,0 +1,118 @@
+package kingpost.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.StreamSupport;
+
+import kingpost.derivation.Block;
+import kingpost.derivation.Block.Listing;
+import kingpost.derivation.Block.Prose;
+import kingpost.derivation.Derivation;
+import kingpost.derivation.Phrase;
+import kingpost.derivation.Table;
+import kingpost.derivation.Table.Column;
+import kingpost.statics.JointOrder;
+import kingpost.statics.JointOrder.Turn;
+import kingpost.statics.Solution;
+import kingpost.statics.Source;
+import kingpost.statics.Step;
+import kingpost.statics.Step.JointCount;
+import kingpost.truss.TrussModel;
+
+/** Which joint comes when, how many unknowns each other joint has then, and why. */
+public final class JointOrderExplanation {
+
+    private static final int FEW = 12;
+
+    private final Notation notation;
+
+    JointOrderExplanation(Notation notation) {
+        this.notation = notation;
+    }
+
+    public static Derivation of(TrussModel truss, JointOrder order) {
+        return new Derivation(truss.name() + ": order of the joints",
+                new JointOrderExplanation(new Notation(truss)).blocks(order));
+    }
+
+    /** The plan as part of a solution: the order and what each joint will give. */
+    List<Block> plan(Solution solution) {
+        List<Step.AtJoint> steps = JointExplanation.joints(solution);
+        List<Block> blocks = new ArrayList<>();
+        if (steps.isEmpty()) {
+            blocks.add(Prose.of("Nothing is left to calculate: inspection has told every member force."));
+            return blocks;
+        }
+        blocks.add(new Prose(Phrase.of("A joint gives two equations, so it can be worked when no more than two forces there"
+                + " are unknown.").sentence(atTheStart(steps.get(0).selection().counts()))
+                .sentence("The order is then:")));
+        blocks.add(new Listing(true, steps.stream().map(step -> Phrase.of("joint ").strong(step.joint()).text(" for ")
+                .then(Series.and(step.answers(), answer -> Phrase.of(notation.symbol(answer.unknown()))))).toList()));
+        return blocks;
+    }
+
+    private static Phrase atTheStart(List<JointCount> counts) {
+        if (counts.size() > FEW) {
+            return Phrase.EMPTY;
+        }
+        List<Phrase> each = counts.stream().map(count -> Phrase.of(Series.number(count.unknowns().size()) + " at ")
+                .then(Phrase.of(count.joint()))).toList();
+        return Phrase.of("Joint by joint, the unknowns number at the start ").then(Series.and(each)).text(".");
+    }
+
+    private List<Block> blocks(JointOrder order) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Prose.of("A joint gives two equations, so it can be worked when no more than two forces there are"
+                + " unknown, and not both in one line. " + reactions(order)));
+        if (!order.turns().isEmpty()) {
+            blocks.add(table(order));
+        }
+        if (!order.stuckAt().isEmpty()) {
+            blocks.add(new Prose(Phrase.of(order.turns().isEmpty() ? "No joint can be worked: at " : "There the way ends: at ")
+                    .then(Series.names(order.stuckAt(), FEW))
+                    .text(" more than two forces stay unknown. A section through the truss has to help.")));
+        }
+        return blocks;
+    }
+
+    private static String reactions(JointOrder order) {
+        return order.reactionsFirst().map(why -> switch (why) {
+            case NO_JOINT_TO_START -> "At first no joint is like that, so the reactions come before all joints.";
+            case JOINTS_STOP_SHORT -> "Without the reactions the way from joint to joint would stop short, so they come first.";
+            case ASKED_FOR -> "The reactions were asked for and come first.";
+        }).orElse("The reactions are not needed to begin.");
+    }
+
+    private Table table(JointOrder order) {
+        List<Column> columns = List.of(Column.left("Joint"), Column.left("Gives"), Column.left("Chosen because"),
+                Column.left("Unknowns at the others"));
+        return new Table(Phrase.of("The joints in order"), columns, order.turns().stream().map(this::row).toList(), true);
+    }
+
+    private List<Phrase> row(Turn turn) {
+        return List.of(Phrase.of(turn.number() + ". " + turn.joint()),
+                Series.and(turn.gives(), this::symbol), Phrase.of(reason(turn)), others(turn));
+    }
+
+    private Phrase symbol(Source source) {
+        return Phrase.of(notation.symbol(source));
+    }
+
+    private static String reason(Turn turn) {
+        return switch (turn.selection().reason()) {
+            case ONLY_ONE -> "only this one is ready";
+            case FEWEST_UNKNOWNS -> "it has the fewest unknowns";
+            case NEXT_ALONG -> "it is next to the last one";
+            case FIRST_NAMED -> "the first of several alike";
+        };
+    }
+
+    private static Phrase others(Turn turn) {
+        List<String> each = new ArrayList<>();
+        StreamSupport.stream(turn.selection().counts().spliterator(), false)
+                .filter(count -> !count.joint().equals(turn.joint()))
+                .forEach(count -> each.add(count.joint() + " " + count.unknowns().size() + (count.ready() ? " (ready)" : "")));
+        return Phrase.of(each.isEmpty() ? "none left" : each.size() <= FEW ? String.join(", ", each)
+                : String.join(", ", each.subList(0, FEW)) + " and so on");
+    }
+}

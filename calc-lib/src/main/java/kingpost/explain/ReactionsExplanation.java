@@ -1,0 +1,113 @@
+package kingpost.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import kingpost.derivation.Block;
+import kingpost.derivation.Block.Prose;
+import kingpost.derivation.Expression;
+import kingpost.derivation.Expressions;
+import kingpost.derivation.Phrase;
+import kingpost.statics.AxisEquation.Role;
+import kingpost.statics.BodyEquation;
+import kingpost.statics.BodyEquation.Kind;
+import kingpost.statics.Source;
+import kingpost.statics.Step;
+
+/** The reactions from the whole truss as one free body: why now, where to take moments and why there. */
+final class ReactionsExplanation {
+
+    private final Notation notation;
+    private final BodyEquations equations;
+    private final Variety variety = new Variety();
+
+    ReactionsExplanation(Notation notation) {
+        this.notation = notation;
+        this.equations = new BodyEquations(notation);
+    }
+
+    List<Block> blocks(Step.Reactions step) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Prose.of(why(step.why())));
+        blocks.addAll(Pictures.wholeTruss(notation.truss()));
+        for (BodyEquation equation : step.equations()) {
+            blocks.add(new Prose(equation.kind() instanceof Kind.Moment moment
+                    ? momentIntro(equation, moment) : sumIntro(equation, (Kind.Along) equation.kind())));
+            blocks.add(equations.block(equation));
+        }
+        Phrase remarks = reversed(step);
+        if (!remarks.isEmpty()) {
+            blocks.add(new Prose(remarks));
+        }
+        return blocks;
+    }
+
+    private static String why(Step.WhyReactions why) {
+        String whole = " Cut the truss free of its supports and treat it as one body: inside it the member forces come in"
+                + " pairs that cancel, so only loads and reactions enter.";
+        return switch (why) {
+            case NO_JOINT_TO_START -> "A joint gives two equations, and at the moment every joint has more unknown forces"
+                    + " than that. The reactions have to come first." + whole;
+            case JOINTS_STOP_SHORT -> "Some joints could be worked straight away, but the way from joint to joint would"
+                    + " stop before it had reached every member. With the reactions known it goes through." + whole;
+            case ASKED_FOR -> "The reactions are wanted, so they are found first." + whole;
+        };
+    }
+
+    private Phrase momentIntro(BodyEquation equation, Kind.Moment moment) {
+        Phrase about = moment.joint().isEmpty()
+                ? Phrase.of("the point O, which lies " + "where their lines cross")
+                : Phrase.of("joint ").strong(moment.joint());
+        if (equation.role() instanceof Role.Check) {
+            return Phrase.of("One equation more than needed serves as a check. Moments about ").then(about)
+                    .text(", with the reactions just found:");
+        }
+        Phrase passing = Series.and(moment.passing(), source -> Phrase.of(notation.symbol(source)));
+        boolean one = moment.passing().size() == 1;
+        return variety.of("moment",
+                Phrase.of("Take moments about ").then(about).text(": ").then(passing)
+                        .text(one ? " passes through it and has no arm there, which leaves "
+                                : " pass through it and have no arm there, which leaves ")
+                        .then(unknown(equation)).text(" alone."),
+                Phrase.of("Moments about ").then(about).text(" keep ").then(passing).text(" out of the equation."));
+    }
+
+    private Phrase sumIntro(BodyEquation equation, Kind.Along along) {
+        Expression sum = Expressions.sigma(Expressions.symbol("F", along.axis().label()));
+        if (equation.terms().size() == 1) {
+            return Phrase.of("Along ").math(Expressions.symbol(along.axis().label())).text(" nothing else acts on the truss than ")
+                    .then(unknown(equation)).text(", so it must vanish:");
+        }
+        return variety.of("sum",
+                Phrase.of("Now ").then(unknown(equation)).text(" is the only unknown left in ").math(sum).text(":"),
+                Phrase.of("The other direction, ").math(sum).text(", gives ").then(unknown(equation)).text(":"));
+    }
+
+    private Phrase unknown(BodyEquation equation) {
+        return equation.role() instanceof Role.Gives gives ? Phrase.of(notation.symbol(gives.unknown())) : Phrase.EMPTY;
+    }
+
+    /** What a minus sign means for a reaction; for a roller it is more than a matter of signs. */
+    private Phrase reversed(Step.Reactions step) {
+        Phrase said = Phrase.EMPTY;
+        for (Step.Answer answer : step.answers()) {
+            if (answer.value() < 0 && answer.unknown() instanceof Source.OfReaction reaction) {
+                said = said.sentence(reversed(reaction, answer.value()));
+            }
+        }
+        return said;
+    }
+
+    private Phrase reversed(Source.OfReaction reaction, double value) {
+        Phrase symbol = Phrase.of(notation.symbol(reaction));
+        String way = Heading.words(reaction, value);
+        boolean pinned = notation.truss().supportsAt(reaction.joint()).stream()
+                .anyMatch(support -> support.kind() == kingpost.truss.Support.Kind.PIN);
+        return pinned
+                ? variety.of("reversed", symbol.text(" is negative: the reaction acts " + way + ", against the way it was drawn."),
+                        Phrase.of("The minus sign of ").then(symbol).text(" turns that arrow too: it acts " + way + "."))
+                : Phrase.of("The minus sign of ").then(symbol).text(" is more than a matter of drawing: the support at ")
+                        .strong(reaction.joint()).text(" must hold the truss back (" + way
+                                + "), so it must not be one that the truss only rests on.");
+    }
+}

@@ -1,0 +1,68 @@
+package kingpost.notebook;
+
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import kingpost.truss.Direction;
+
+/** Words that stand alone in a cell: directions, and showing things before the cell's end. */
+public final class Notebook {
+
+    public static final Direction UP = Direction.UP;
+    public static final Direction DOWN = Direction.DOWN;
+    public static final Direction LEFT = Direction.LEFT;
+    public static final Direction RIGHT = Direction.RIGHT;
+
+    private Notebook() {
+    }
+
+    /** A direction by its angle in degrees, counter-clockwise from the right: {@code at(225)} is down to the left. */
+    public static Direction at(double degrees) {
+        return Direction.at(degrees);
+    }
+
+    /** A direction by its slope: {@code slope(3, -4)} is 3 to the right and 4 down. */
+    public static Direction slope(double run, double rise) {
+        return Direction.slope(run, rise);
+    }
+
+    /** Shows a value now, before the cell ends. */
+    public static void show(Object value) {
+        CellDisplay.sink().display(value, Optional.empty());
+    }
+
+    /** Shows a value under a name, so that {@link #showAgain} can replace it. */
+    public static void show(Object value, String name) {
+        CellDisplay.sink().display(value, Optional.of(Objects.requireNonNull(name, "name")));
+    }
+
+    /** Replaces what is shown under {@code name}, wherever it stands in the notebook. */
+    public static void showAgain(Object value, String name) {
+        CellDisplay.sink().update(value, Objects.requireNonNull(name, "name"));
+    }
+
+    /** Clears what the cell has shown so far. */
+    public static void clearOutput() {
+        CellDisplay.sink().clear(false);
+    }
+
+    /** Clears what the cell has shown so far, but only when the next output arrives, so that nothing flickers. */
+    public static void clearOutputBeforeNext() {
+        CellDisplay.sink().clear(true);
+    }
+
+    /** Asks the reader for a line; empty at end of input. */
+    public static String ask(String prompt) {
+        return CellDisplay.sink().input(prompt, false).orElse("");
+    }
+
+    /** Asks the reader for a line that is not shown while it is typed. */
+    public static String askHidden(String prompt) {
+        return CellDisplay.sink().input(prompt, true).orElse("");
+    }
+
+    /** Opens a page of text beside the notebook, where the front end can; below the cell where it cannot. */
+    public static void page(String text) {
+        CellDisplay.sink().payload(Map.of("source", "page", "start", 0, "data", Map.of("text/plain", text)));
+    }
+}

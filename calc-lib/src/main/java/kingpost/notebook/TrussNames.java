@@ -1,0 +1,55 @@
+package kingpost.notebook;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kingpost.truss.Joint;
+import kingpost.truss.Member;
+import kingpost.truss.Support;
+import kingpost.truss.TrussModel;
+import kingpost.units.CalculationException;
+
+/** The names of a truss: found, proposed, or refused with the names there are. */
+final class TrussNames {
+
+    private TrussNames() {
+    }
+
+    static List<String> of(TrussModel model, String method) {
+        return switch (method) {
+            case "force", "member", "section" -> model.members().stream().map(Member::name).toList();
+            case "joint" -> joints(model).toList();
+            case "reaction" -> supported(model).toList();
+            default -> List.of();
+        };
+    }
+
+    static Member member(TrussModel model, String name) {
+        return model.member(name).orElseThrow(() -> new CalculationException("Member " + name + ": the truss \""
+                + model.name() + "\" has none of that name; its members are "
+                + model.members().stream().map(Member::name).collect(Collectors.joining(", ")) + "."));
+    }
+
+    static String joint(TrussModel model, String name) {
+        return model.joint(name).map(Joint::name).orElseThrow(() -> new CalculationException("Joint " + name
+                + ": the truss \"" + model.name() + "\" has none of that name; its joints are "
+                + joints(model).collect(Collectors.joining(", ")) + "."));
+    }
+
+    static String support(TrussModel model, String name) {
+        String joint = joint(model, name);
+        if (model.supportsAt(joint).isEmpty()) {
+            throw new CalculationException("Joint " + joint + ": nothing supports it, so it has no reaction; supported"
+                    + " joints are " + supported(model).collect(Collectors.joining(", ")) + ".");
+        }
+        return joint;
+    }
+
+    private static Stream<String> joints(TrussModel model) {
+        return model.joints().stream().map(Joint::name);
+    }
+
+    private static Stream<String> supported(TrussModel model) {
+        return model.supports().stream().map(Support::joint).distinct();
+    }
+}

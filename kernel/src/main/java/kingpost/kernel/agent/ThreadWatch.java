@@ -1,0 +1,50 @@
+package kingpost.kernel.agent;
+
+import kingpost.kernel.pipe.Frame;
+import kingpost.kernel.pipe.Kind;
+import kingpost.kernel.pipe.Pipe;
+
+/**
+ * Ends the calc VM when cells have started too many threads, before the machine runs out of them. The limit is the
+ * system property {@value #PROPERTY}.
+ */
+final class ThreadWatch implements Runnable {
+
+    static final String PROPERTY = "kingpost.calc.threads";
+    private static final int MOST = Integer.getInteger(PROPERTY, 2_000);
+    private static final int EXIT_CODE = 71;
+    private static final long MILLIS = 200;
+
+    private final Pipe pipe;
+    private final ThreadGroup all;
+
+    ThreadWatch(Pipe pipe) {
+        this.pipe = pipe;
+        ThreadGroup group = Thread.currentThread().getThreadGroup();
+        while (group.getParent() != null) {
+            group = group.getParent();
+        }
+        all = group;
+    }
+
+    void start() {
+        var thread = new Thread(this, "thread watch");
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MAX_PRIORITY);
+        thread.start();
+    }
+
+    @Override
+    public void run() {
+        try {
+            while (all.activeCount() <= MOST) {
+                Thread.sleep(MILLIS);
+            }
+            pipe.send(Frame.of(Kind.DYING, "cells had started more than %,d threads".formatted(MOST)));
+        } catch (Throwable broken) {
+            // the end is the same
+        } finally {
+            Runtime.getRuntime().halt(EXIT_CODE);
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package kingpost.kernel.evaluation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import kingpost.kernel.display.MimeBundle;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Cells that do not end by themselves. The wait allowed is generous: the machine may be busy. */
+@Timeout(60)
+class InterruptIT {
+
+    private static JShellEvaluator evaluator;
+
+    private final RecordedOutput output = new RecordedOutput();
+
+    @BeforeAll
+    static void start() {
+        evaluator = JShellEvaluator.start();
+        evaluator.run(CellRequest.of("import java.util.concurrent.*; int kept = 5;"), NoOutput.INSTANCE);
+    }
+
+    @AfterAll
+    static void stop() {
+        evaluator.close();
+    }
+
+    private record Stopped(Outcome.Failed outcome, long millis) { }
+
+    private Stopped interrupted(String code, long afterMillis) {
+        var asked = new long[1];
+        var other = new Thread(() -> {
+            try {
+                Thread.sleep(afterMillis);
+            } catch (InterruptedException nobodyDoes) {
+                return;
+            }
+            asked[0] = System.nanoTime();
+            evaluator.interrupt();
+        });
+        other.start();
+        Outcome outcome = evaluator.run(new CellRequest(code, false, true, Map.of()), output);
+        long millis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - asked[0]);
+        System.out.println(code.lines().findFirst().orElse("") + " stopped after " + millis + " ms");
+        return new Stopped(assertInstanceOf(Outcome.Failed.class, outcome, code), millis);
+    }
+
+    private String resultOf(String code) {
+        var outcome = evaluator.run(CellRequest.of(code), output);
+        var done = assertInstanceOf(Outcome.Completed.class, outcome, String.valueOf(outcome));
+        return done.result().map(b -> (String) b.data().get(MimeBundle.PLAIN)).orElse("(none)");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {
+        "while (true) { }",
+        "Thread.sleep(100_000);",
+        "for (;;) { try { Thread.sleep(100_000); } catch (InterruptedException e) { } }",
+        "for (;;) { try { Thread.sleep(1); } catch (Exception e) { } }",
+        "new Object() { synchronized void forever() throws Exception { wait(); } }.forever()",
+        "IntStream.iterate(0, i -> i + 1).parallel().forEach(i -> { });",
+        "IntStream.range(0, 1_000_000).parallel().forEach(i -> { while (true) { } });",
+        "Stream.iterate(1, i -> i + 1).filter(i -> i < 0).findFirst()",
+        "System.in.read()",
+        "new Scanner(System.in).nextLine()",
+        "new CountDownLatch(1).await()",
+        "new Semaphore(0).acquireUninterruptibly()",
+        "new CompletableFuture<String>().get()",
+        "new java.net.ServerSocket(0).accept()",
+        "var s = new java.net.ServerSocket(0); new java.net.Socket(\"localhost\", s.getLocalPort()).getInputStream().read()",
+        "new PipedInputStream(new PipedOutputStream()).read()",
+        "new ProcessBuilder(\"sleep\", \"100\").start().waitFor()",
+        "new ProcessBuilder(\"sleep\", \"100\").start().getInputStream().read()",
+        "java.nio.channels.Selector.open().select()",
+        "while (true) System.out.print(\"\");",
+        "while (true) System.out.println(\"a line\");",
+        "int deep(int n) { return deep(n + 1) + deep(n + 2); } while (true) try { deep(0); } catch (StackOverflowError e) { }",
+        "new Object() { public String toString() { while (true) { } } }"
+    })
+    void stopsAndKeepsVariables(String endless) {
+        Stopped stopped = interrupted(endless, 300);
+        assertEquals(Outcome.Kind.INTERRUPTED, stopped.outcome.kind(), stopped.outcome.message());
+        assertEquals("5", resultOf("kept"));
+    }
+
+    @Test
+    void stopsACellThatWaitsForALockOfAnotherThread() {
+        assertEquals("(none)", resultOf("""
+                Object monitor = new Object();
+                ReentrantLock lock = null;
+                var holder = new Thread(() -> { synchronized (monitor) { while (true) { } } });
+                holder.setDaemon(true);
+                holder.start();
+                Thread.sleep(50);
+                """.replace("ReentrantLock lock = null;\n", "")));
+        Stopped stopped = interrupted("synchronized (monitor) { System.out.println(\"never\"); }", 300);
+        assertEquals(Outcome.Kind.INTERRUPTED, stopped.outcome.kind(), stopped.outcome.message());
+        assertEquals("5", resultOf("kept"));
+        assertEquals("", output.stdout.toString());
+    }
+
+    @Test
+    void runsNoFurtherStatementOfTheCell() {
+        interrupted("Thread.sleep(100_000);\nSystem.out.println(\"never\");", 300);
+        assertEquals("", output.stdout.toString());
+    }
+
+    @Test
+    void doesNothingBetweenCells() {
+        evaluator.interrupt();
+        assertEquals("5", resultOf("kept"));
+    }
+
+    @Test
+    void replacesACalcVmThatResists() {
+        var own = JShellEvaluator.start();
+        try (own) {
+            own.run(CellRequest.of("int gone = 1; int twice(int x) { return 2 * x; }"), output);
+            new Thread(() -> {
+                try {
+                    Thread.sleep(300);
+                } catch (InterruptedException nobodyDoes) {
+                    return;
+                }
+                own.interrupt();
+            }).start();
+            long start = System.nanoTime();
+            var failed = assertInstanceOf(Outcome.Failed.class, own.run(CellRequest.of(
+                    "for (;;) { try { while (true) { } } catch (Throwable t) { } }"), output));
+            System.out.println("replaced after " + ((System.nanoTime() - start) / 1_000_000 - 300) + " ms");
+            assertEquals(Outcome.Kind.CALC_PROCESS_LOST, failed.kind());
+            assertTrue(failed.message().contains("Lost: gone;"), failed.message());
+            var next = assertInstanceOf(Outcome.Completed.class, own.run(CellRequest.of("twice(4)"), output));
+            assertEquals("8", next.result().orElseThrow().data().get(MimeBundle.PLAIN));
+        }
+    }
+}
