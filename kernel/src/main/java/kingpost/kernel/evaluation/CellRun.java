@@ -70,7 +70,7 @@ final class CellRun {
             boolean whole = info.source() == null;
             String source = whole ? remaining : info.source();
             String rest = whole ? "" : info.remaining();
-            int skipped = SourceEdges.beforeCode(source);
+            int skipped = Tokens.firstCode(source);
             int offset = text.text().length() - remaining.length() + skipped;
             var statement = new Statement(source.substring(skipped), offset, isShown(rest));
             Optional<Failed> failure = run(statement);
@@ -86,7 +86,7 @@ final class CellRun {
 
     private boolean isShown(String rest) {
         return !request.silent() && shell.analysis().analyzeCompletion(rest).completeness() == Completeness.EMPTY
-                && !SourceEdges.endsWithSemicolon(text.text());
+                && !Tokens.endsWithSemicolon(text.text());
     }
 
     private Optional<Failed> run(Statement statement) {

@@ -70,17 +70,21 @@ public final class JShellEvaluator implements Evaluator {
 
     @Override
     public Completion complete(String code, int cursor) {
-        return new Completion(List.of(), cursor, cursor);
+        return questions().complete(code, cursor);
     }
 
     @Override
     public Optional<MimeBundle> inspect(String code, int cursor, int detail) {
-        return Optional.empty();
+        return questions().inspect(code, cursor, detail);
     }
 
     @Override
     public Completeness completeness(String code) {
-        return new Completeness(Completeness.Status.UNKNOWN, "");
+        return questions().completeness(code);
+    }
+
+    private CodeQuestions questions() {
+        return shell.join().questions();
     }
 
     @Override

@@ -11,6 +11,8 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
+import jdk.jshell.JShell;
+import jdk.jshell.VarSnippet;
 import jdk.jshell.spi.ExecutionControl;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
@@ -21,6 +23,7 @@ import kingpost.kernel.pipe.Kind;
  */
 final class PipeExecutionControl implements ExecutionControl {
 
+    private static final long NAMES_MILLIS = 250;
     private static final long REQUEST_MILLIS = 20_000;
 
     private final ReentrantLock shellLock;
@@ -30,6 +33,7 @@ final class PipeExecutionControl implements ExecutionControl {
     private final List<String> paths = new ArrayList<>();
     private volatile CompletableFuture<CalcLink> link;
     private volatile boolean closed;
+    private String askedClass = "";
     private int cell;
     private Consumer<Frame> events = frame -> { };
     private Optional<Ending> lastEnding = Optional.empty();
@@ -188,9 +192,27 @@ final class PipeExecutionControl implements ExecutionControl {
         return outer;
     }
 
+    /** JShell alone knows in which class a variable lives, and tells it only here. */
     @Override
     public String varValue(String className, String varName) {
+        askedClass = className;
         return "";
+    }
+
+    private String classOf(JShell jshell, VarSnippet variable) {
+        jshell.varValue(variable);
+        return askedClass;
+    }
+
+    /** The names that a variable's value offers inside quotes for a method; none when it does not answer quickly. */
+    @SuppressWarnings("unchecked")
+    List<String> names(JShell jshell, VarSnippet variable, String method) {
+        try {
+            return (List<String>) link().request(Kind.NAMES, NAMES_MILLIS, classOf(jshell, variable),
+                    variable.name(), method);
+        } catch (CalcLost | TimeoutException none) {
+            return List.of();
+        }
     }
 
     @Override

@@ -29,6 +29,7 @@ final class Shell {
     private final PipeExecutionControl control;
     private final JShell jshell;
     private final Origins origins = new Origins();
+    private final CodeQuestions questions = new CodeQuestions(this);
 
     Shell(CalcOptions options) {
         control = new PipeExecutionControl(lock, options, outputs);
@@ -70,6 +71,15 @@ final class Shell {
 
     SourceCodeAnalysis analysis() {
         return jshell.sourceCodeAnalysis();
+    }
+
+    /** The variable in force with this name. */
+    Optional<VarSnippet> variableNamed(String name) {
+        return jshell.variables().filter(v -> v.name().equals(name) && jshell.status(v) == Snippet.Status.VALID).findFirst();
+    }
+
+    CodeQuestions questions() {
+        return questions;
     }
 
     Origins origins() {
