@@ -85,10 +85,16 @@ public final class DeterminacyExplanation {
                     .text(" more than equilibrium can give: it is ").strong("statically indeterminate to degree " + degree)
                     .text(". How the load is shared then depends on how stiff the members are.");
             if (determinacy.removable().isEmpty()) {
-                return List.of(new Prose(said.sentence("No member is spare; the surplus lies in the supports.")));
+                said = said.sentence("No member is spare; the surplus lies in the supports.");
+            } else {
+                said = said.sentence(Phrase.of("Without any one of ")
+                        .then(Series.oneOf(determinacy.removable(), FEW)).text(" it would still stand."));
             }
-            return List.of(new Prose(said.sentence(Phrase.of("Without any one of ")
-                    .then(Series.names(determinacy.removable(), FEW)).text(" it would still stand."))));
+            if (!determinacy.removableReactions().isEmpty()) {
+                said = said.sentence(Phrase.of("Of the reactions, it could do without ")
+                        .then(Series.oneOf(determinacy.removableReactions(), FEW)).text("."));
+            }
+            return List.of(new Prose(said));
         }
 
         @Override

@@ -129,8 +129,8 @@ final class JointOutcome {
         Phrase others = Series.names(same);
         boolean one = same.size() == 1;
         return variety.of("passed on",
-                others.text(one ? " lies in line with it and carries the same, as seen at the start: "
-                        : " lie in line with it and carry the same, as seen at the start: ").then(equal).text("."),
+                others.text(one ? " lies in line with " + member.name() + " and carries the same, as seen at the start: "
+                        : " lie in line with " + member.name() + " and carry the same, as seen at the start: ").then(equal).text("."),
                 Phrase.of("That settles ").then(others).text(" too: ").then(equal).text("."),
                 Phrase.of("The same force runs on in ").then(others).text(": ").then(equal).text("."));
     }

@@ -3,8 +3,12 @@ package kingpost.explain;
 import java.util.List;
 
 import kingpost.derivation.Block;
+import kingpost.derivation.Figure;
+import kingpost.derivation.Phrase;
+import kingpost.diagram.TrussFigure;
 import kingpost.statics.Solution;
 import kingpost.statics.Step;
+import kingpost.svg.Svg;
 import kingpost.truss.TrussModel;
 
 /** The figures of a derivation, each with its caption; the figure's own description serves who cannot see it. */
@@ -14,7 +18,11 @@ final class Pictures {
     }
 
     static List<Block> truss(TrussModel truss) {
-        return List.of();
+        return List.of(figure(TrussFigure.of(truss), Phrase.of(truss.name() + " as given.")));
+    }
+
+    private static Figure figure(Svg svg, Phrase caption) {
+        return new Figure(svg, caption, svg.description());
     }
 
     static List<Block> wholeTruss(TrussModel truss) {

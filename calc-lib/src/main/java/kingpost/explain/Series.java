@@ -45,6 +45,15 @@ final class Series {
         return and(shown);
     }
 
+    /** The same with "or". */
+    static Phrase oneOf(List<String> names, int most) {
+        List<Phrase> shown = new ArrayList<>(names.stream().limit(most).map(Phrase::of).toList());
+        if (names.size() > most) {
+            shown.add(Phrase.of(names.size() - most + " more"));
+        }
+        return or(shown);
+    }
+
     /** "one" to "twelve" as words, larger ones in digits; 0 is "no". */
     static String number(int count) {
         return count < NUMBERS.size() ? NUMBERS.get(count) : Integer.toString(count);

@@ -1,0 +1,116 @@
+package kingpost.explain;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+
+import kingpost.GoldenFile;
+import kingpost.derivation.Derivation;
+import kingpost.render.PlainRenderer;
+import kingpost.statics.Checks;
+import kingpost.statics.Determinacy;
+import kingpost.statics.Determinacy.Cause;
+import kingpost.statics.Determinacy.Count;
+import kingpost.statics.JointOrder;
+import kingpost.statics.Solution;
+import kingpost.statics.Solver;
+import kingpost.statics.Vector;
+import kingpost.truss.TrussModel;
+import kingpost.units.CalculationException;
+import org.junit.jupiter.api.Test;
+
+/** The parts that answer one question: determinacy, idle members, order, one joint, checks. */
+class ShortExplanationsTest {
+
+    private static final TrussModel TRUSS = SampleTrusses.footbridge();
+
+    private static String text(Derivation derivation) {
+        return new PlainRenderer().render(WordsOnly.of(derivation));
+    }
+
+    private static String flat(Derivation derivation) {
+        return text(derivation).replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void readAsTheGoldenFilesHaveThem() {
+        Solution solution = Solver.solve(TRUSS);
+        GoldenFile.check("kingpost/explain/short/determinacy.txt",
+                text(DeterminacyExplanation.of(TRUSS, solution.determinacy())));
+        GoldenFile.check("kingpost/explain/short/inspection.txt",
+                text(InspectionExplanation.of(TRUSS, solution.inspection())));
+        GoldenFile.check("kingpost/explain/short/order.txt",
+                text(JointOrderExplanation.of(TRUSS, JointOrder.of(TRUSS))));
+        GoldenFile.check("kingpost/explain/short/joint.txt", text(JointExplanation.of(solution, "U1")));
+        GoldenFile.check("kingpost/explain/short/checks.txt", text(ChecksExplanation.of(solution)));
+    }
+
+    @Test
+    void saysOfAJointThatWasNotWorkedThatItChecks() {
+        String said = flat(JointExplanation.of(Solver.solve(TRUSS), "L4"));
+        assertTrue(said.contains("Every force at joint L4 was found at its neighbours"), said);
+        assertTrue(said.contains("= 0 holds"), said);
+    }
+
+    @Test
+    void saysOfAJointUsedUpByInspectionWhatWasSeenThere() {
+        String said = flat(JointExplanation.of(Solver.solve(TRUSS), "U2"));
+        assertTrue(said.contains("inspection told all that its equations could"), said);
+        assertTrue(said.contains("F_L2-U2 = 0"), said);
+    }
+
+    @Test
+    void namesTheJointsWhenOneIsNotThere() {
+        Solution solution = Solver.solve(SampleTrusses.canopy());
+        CalculationException thrown = assertThrows(CalculationException.class,
+                () -> JointExplanation.of(solution, "Q"));
+        assertEquals("Joint Q: Loading-dock canopy has no joint of that name; its joints are A, B, C, D.",
+                thrown.getMessage());
+    }
+
+    @Test
+    void saysWhatAMechanismLacks() {
+        Determinacy missing = new Determinacy.Mechanism(new Count(4, 3, 4, 2, 7), Cause.TOO_FEW,
+                Map.of("D", new Vector(1, 0, 0)), 1);
+        String said = flat(DeterminacyExplanation.of(TRUSS, missing));
+        assertTrue(said.contains("a mechanism: joint D can move although no member changes its length."), said);
+        assertTrue(said.contains("one more member or reaction is needed"), said);
+    }
+
+    @Test
+    void tellsBadSupportsFromBadMembers() {
+        Count count = new Count(5, 3, 4, 2, 7);
+        Map<String, Vector> all = Map.of("A", Vector.X, "B", Vector.X);
+        String supports = flat(DeterminacyExplanation.of(TRUSS,
+                new Determinacy.Mechanism(count, Cause.REACTIONS_DO_NOT_HOLD, all, 1)));
+        String members = flat(DeterminacyExplanation.of(TRUSS,
+                new Determinacy.Mechanism(count, Cause.MEMBERS_MISPLACED, all, 1)));
+        assertTrue(supports.contains("Turn or move a support"), supports);
+        assertTrue(members.contains("brace what moves"), members);
+    }
+
+    @Test
+    void saysHowFarATrussIsIndeterminateAndWhatCouldGo() {
+        String said = flat(DeterminacyExplanation.of(TRUSS,
+                new Determinacy.Indeterminate(new Count(6, 3, 4, 2, 8), 1, List.of("AC", "BD"), List.of("A_x"))));
+        assertTrue(said.contains("statically indeterminate to degree 1"), said);
+        assertTrue(said.contains("Without any one of AC or BD it would still stand. Of the reactions, it could do without A_x."), said);
+    }
+
+    @Test
+    void doesNotCallFailedChecksRounding() {
+        Solution good = Solver.solve(SampleTrusses.canopy());
+        Checks c = good.checks();
+        Checks bad = new Checks(c.unused(), c.loadsAndReactions(), c.secondMethod(),
+                c.scale(), 1e-3, c.condition());
+        Solution doubtful = new Solution(good.truss(), good.determinacy(), good.inspection(), good.steps(),
+                good.members(), good.reactions(), bad);
+        String said = flat(ChecksExplanation.of(doubtful));
+        assertTrue(said.contains("Do not use these answers"), said);
+        assertFalse(said.contains("The answers hold"), said);
+    }
+}
