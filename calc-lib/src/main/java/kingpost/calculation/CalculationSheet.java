@@ -48,6 +48,15 @@ public final class CalculationSheet {
         return new CalculationSheet(title);
     }
 
+    /** A sheet without lines that keeps what is set: the figures, and the values for this run. */
+    public CalculationSheet next(String nextTitle) {
+        CalculationSheet next = titled(nextTitle);
+        next.lettering = lettering;
+        next.overrides.putAll(overrides);
+        next.overridden.addAll(overridden);
+        return next;
+    }
+
     /**
      * Shows calculated values with {@code significant} figures.
      *

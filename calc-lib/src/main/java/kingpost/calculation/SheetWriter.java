@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kingpost.calculation.Line.Checked;
 import kingpost.calculation.Line.Computed;
 import kingpost.calculation.Line.Given;
@@ -66,14 +68,16 @@ final class SheetWriter {
         if (rows.size() + written.size() > MOST_ROWS) {
             closeGroup();
         }
-        String remark = remark(line);
-        boolean beside = remark.length() <= LONGEST_REMARK;
+        String about = about(line);
+        String outcome = line instanceof Checked checked ? checked.verdict().outcome() : "";
+        String all = Stream.of(about, outcome).filter(part -> !part.isEmpty()).collect(Collectors.joining(": "));
+        boolean fits = all.length() <= LONGEST_REMARK;
         for (int i = 0; i < written.size(); i++) {
             EquationLine row = written.get(i);
             row = i == 0 && numbered ? row.ledBy(Expressions.number(line.number())) : row;
-            rows.add(i == written.size() - 1 && beside ? row.remarked(remark) : row);
+            rows.add(i == written.size() - 1 ? row.remarked(fits ? all : outcome) : row);
         }
-        note(line, beside ? "" : remark, numbered);
+        note(line, fits ? "" : about, numbered);
     }
 
     private void note(Line line, String remark, boolean numbered) {
@@ -108,11 +112,8 @@ final class SheetWriter {
                 : "Lines " + String.join(", ", all.subList(0, last)) + " and " + all.get(last) + ": " + words;
     }
 
-    private static String remark(Line line) {
+    private static String about(Line line) {
         String about = line.description();
-        if (line instanceof Checked checked) {
-            about = about.isEmpty() ? checked.verdict().outcome() : about + ": " + checked.verdict().outcome();
-        }
         String reference = line.reference();
         return reference.isEmpty() ? about : about.isEmpty() ? reference : about + " (" + reference + ")";
     }

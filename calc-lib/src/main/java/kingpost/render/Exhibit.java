@@ -2,8 +2,11 @@ package kingpost.render;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
+import kingpost.derivation.Block;
 import kingpost.derivation.Block.Prose;
 import kingpost.derivation.Derivation;
 import kingpost.derivation.Figure;
@@ -46,6 +49,43 @@ public record Exhibit(Map<String, Object> forms) implements Showable {
         forms.put("text/latex", PortableLatex.of(new LatexRenderer().render(derivation), markdown));
         forms.put(RESULT, result);
         return new Exhibit(forms);
+    }
+
+    /**
+     * A derivation that says more to machines than its text.
+     *
+     * @param kind    what the machine-readable form says it is
+     * @param numbers members of the machine-readable form: the content unrounded
+     */
+    public static Exhibit of(Derivation derivation, String kind, Map<String, ?> numbers) {
+        return of(derivation).with(kind, numbers);
+    }
+
+    /** Blocks without a title. */
+    public static Exhibit of(List<Block> blocks, String kind, Map<String, ?> numbers) {
+        String markdown = joined(blocks, new MarkdownRenderer());
+        Map<String, Object> result = result(kind);
+        result.put("html", joined(blocks, new HtmlRenderer()));
+        Map<String, Object> forms = new LinkedHashMap<>();
+        forms.put(PLAIN, joined(blocks, new PlainRenderer()));
+        forms.put("text/markdown", markdown);
+        forms.put("text/latex", PortableLatex.of(joined(blocks, new LatexRenderer()), markdown));
+        forms.put(RESULT, result);
+        return new Exhibit(forms).with(kind, numbers);
+    }
+
+    private static String joined(List<Block> blocks, Renderer renderer) {
+        return blocks.stream().map(renderer::render).collect(Collectors.joining("\n"));
+    }
+
+    private Exhibit with(String kind, Map<String, ?> numbers) {
+        Map<String, Object> result = new LinkedHashMap<>();
+        ((Map<?, ?>) forms.get(RESULT)).forEach((key, value) -> result.put((String) key, value));
+        result.put("kind", kind);
+        result.putAll(numbers);
+        Map<String, Object> all = new LinkedHashMap<>(forms);
+        all.put(RESULT, result);
+        return new Exhibit(all);
     }
 
     /**

@@ -1,0 +1,127 @@
+package kingpost.notebook;
+
+import java.util.Optional;
+import java.util.Set;
+import javax.measure.Unit;
+import kingpost.calculation.CalculationSheet;
+import kingpost.calculation.Line;
+import kingpost.calculation.Line.Column;
+import kingpost.calculation.Range;
+import kingpost.calculation.Verdict;
+import kingpost.units.Quantity;
+
+/**
+ * Calculation lines in a cell: each is shown at once, symbol = formula = numbers with units = answer, and is a
+ * quantity that later lines, and Java, can use.
+ *
+ * <pre>{@code
+ * given("N", kN(257), "largest chord force");
+ * given("f_all", MPa(165), "allowable stress");
+ * formula("A_req", "N / f_all", mm2, "required area");
+ * check("A_req <= 1800 mm2", "flat bar as drawn");
+ * }</pre>
+ *
+ * <p>The lines of a session make one sheet, {@link #sheet()}. The grammar of formulas is in
+ * {@link kingpost.calculation}.
+ */
+public final class SheetWords {
+
+    /** The sheet of the session: the notebook's state, as its variables are. */
+    private static CalculationSheet sheet = CalculationSheet.titled("Calculation");
+
+    private SheetWords() {
+    }
+
+    /** Starts a sheet without lines, with a title of its own. */
+    public static synchronized void newSheet(String title) {
+        sheet = sheet.next(title);
+    }
+
+    /** The whole sheet so far, as one document. */
+    public static synchronized SheetView sheet() {
+        return SheetView.of(sheet);
+    }
+
+    /** Shows calculated values with this many significant figures from now on; three unless set. */
+    public static synchronized void figures(int significant) {
+        sheet.figures(significant);
+    }
+
+    /** A value that someone gives: {@code given("N", kN(257), "largest chord force")}. */
+    public static Quantity given(String name, Quantity value, String description) {
+        return given(name, value, description, "");
+    }
+
+    /** A value that someone gives, and where it comes from: a clause, a drawing. */
+    public static synchronized Quantity given(String name, Quantity value, String description, String reference) {
+        return shown(sheet.given(name, value, description, reference)).value();
+    }
+
+    /** A value worked out from names above it, answered in {@code unit}. */
+    public static Quantity formula(String name, String text, Unit<?> unit, String description) {
+        return formula(name, text, unit, description, "");
+    }
+
+    /** A value worked out from names above it, and where the formula comes from. */
+    public static synchronized Quantity formula(String name, String text, Unit<?> unit, String description,
+                                                String reference) {
+        return shown(sheet.formula(name, text, unit, description, reference)).value();
+    }
+
+    /** A value worked out from names above it, in a unit that suits. */
+    public static synchronized Quantity formula(String name, String text, String description) {
+        return shown(sheet.formula(name, text, description)).value();
+    }
+
+    /** A comparison with its verdict: {@code check("sigma <= f_all", "tie")}. */
+    public static Verdict check(String text, String description) {
+        return check(text, description, "");
+    }
+
+    /** A comparison with its verdict, and where its limit comes from. */
+    public static synchronized Verdict check(String text, String description, String reference) {
+        return shown(sheet.check(text, description, reference)).verdict();
+    }
+
+    /** Formulas over a range: {@code table("Stress", over("A", mm2(1000), mm2(2000), mm2(250)), column("sigma", "N/A", MPa))}. */
+    public static synchronized Line.Tabulated table(String description, Range range, Column... columns) {
+        return shown(sheet.table(description, range, columns));
+    }
+
+    /** The values that a name takes in a table, from the first by steps as far as the last. */
+    public static Range over(String name, Quantity first, Quantity last, Quantity step) {
+        return Range.of(name, first, last, step);
+    }
+
+    /** The values that a name takes in a table, one by one. */
+    public static Range overEach(String name, Quantity... values) {
+        return Range.of(name, values);
+    }
+
+    /** A column of a table, answered in {@code unit}. */
+    public static Column column(String name, String text, Unit<?> unit) {
+        return Column.of(name, text, unit);
+    }
+
+    /** A column of a table, in a unit that suits. */
+    public static Column column(String name, String text) {
+        return Column.of(name, text);
+    }
+
+    /**
+     * Lets {@code text}, such as {@code "12kN"}, take the place of what the notebook gives {@code name}, for this run.
+     */
+    public static synchronized void setForThisRun(String name, String text) {
+        sheet.override(name, Quantity.parse(text));
+    }
+
+    /** Names set for this run that no line has given. */
+    public static synchronized Set<String> unusedSettings() {
+        return sheet.unusedOverrides();
+    }
+
+    private static <L extends Line> L shown(L line) {
+        CellDisplay.sink().display(SheetView.line(sheet, line), Optional.empty());
+        return line;
+    }
+}
