@@ -5,6 +5,7 @@ import java.util.List;
 import kingpost.derivation.Block;
 import kingpost.derivation.Figure;
 import kingpost.derivation.Phrase;
+import kingpost.diagram.FreeBodyFigure;
 import kingpost.diagram.TrussFigure;
 import kingpost.statics.Solution;
 import kingpost.statics.Step;
@@ -30,7 +31,7 @@ final class Pictures {
     }
 
     static List<Block> freeBody(Solution solution, Step.AtJoint step, boolean first) {
-        return List.of();
+        return List.of(figure(FreeBodyFigure.of(solution.truss(), step), Phrase.of("Joint " + step.joint() + ", cut free.")));
     }
 
     static List<Block> progress(Solution solution, Step.AtJoint step) {

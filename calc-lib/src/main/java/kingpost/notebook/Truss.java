@@ -1,0 +1,107 @@
+package kingpost.notebook;
+
+import java.util.List;
+import java.util.Map;
+import kingpost.derivation.Figure;
+import kingpost.derivation.Phrase;
+import kingpost.diagram.TrussFigure;
+import kingpost.explain.DeterminacyExplanation;
+import kingpost.explain.InspectionExplanation;
+import kingpost.explain.JointOrderExplanation;
+import kingpost.render.Exhibit;
+import kingpost.render.Showable;
+import kingpost.statics.Determinacies;
+import kingpost.statics.Determinacy;
+import kingpost.statics.Inspection;
+import kingpost.statics.Inspections;
+import kingpost.statics.JointOrder;
+import kingpost.statics.Solver;
+import kingpost.svg.Svg;
+import kingpost.truss.TrussBuilder;
+import kingpost.truss.TrussModel;
+
+/**
+ * A truss in a notebook: written down once, then asked.
+ *
+ * <pre>{@code
+ * var canopy = Truss.named("Loading-dock canopy")
+ *         .units(m, kN)
+ *         .joint("A", 0, 0).joint("B", 3, 0).joint("C", 6, 0).joint("D", 3, 2.25)
+ *         .members("AB BC AD BD CD")
+ *         .pin("A").roller("C")
+ *         .load("D", 12, DOWN)
+ *         .build();
+ * }</pre>
+ */
+public final class Truss implements Showable, NamesInQuotes {
+
+    private final TrussModel model;
+
+    private Truss(TrussModel model) {
+        this.model = model;
+    }
+
+    /** Begins a truss: joints, members, supports and loads follow in any order, then {@code build()}. */
+    public static TrussBuilder<Truss> named(String name) {
+        return new TrussBuilder<>(name, Truss::new);
+    }
+
+    /** The truss of a model. */
+    public static Truss of(TrussModel model) {
+        return new Truss(model);
+    }
+
+    /** What was written down: joints, members, supports, loads. */
+    public TrussModel model() {
+        return model;
+    }
+
+    /** Members and reactions counted against two equations a joint, and whether anything can move. */
+    public Answer<Determinacy> determinacy() {
+        Determinacy facts = Determinacies.of(model);
+        return new Answer<>(facts, Exhibit.of(DeterminacyExplanation.of(model, facts)));
+    }
+
+    /** Members that carry nothing, each with the rule that shows it, and joints that only look like a rule. */
+    public Answer<Inspection> zeroForceMembers() {
+        Inspection facts = Inspections.of(model);
+        return new Answer<>(facts, Exhibit.of(InspectionExplanation.of(model, facts)));
+    }
+
+    /** Which joint comes next, how many unknowns each other joint has, and why this one. */
+    public Answer<JointOrder> jointOrder() {
+        JointOrder facts = JointOrder.of(model);
+        return new Answer<>(facts, Exhibit.of(JointOrderExplanation.of(model, facts)));
+    }
+
+    /**
+     * Every force, worked joint by joint and checked.
+     *
+     * @throws kingpost.units.CalculationException when the truss moves, or has more unknowns than equations, or joints
+     *                                             alone do not reach every member
+     */
+    public TrussSolution solve() {
+        return new TrussSolution(Solver.solve(model));
+    }
+
+    /** The figure of the truss. */
+    public Exhibit diagram() {
+        Svg svg = TrussFigure.of(model);
+        return Exhibit.of(new Figure(svg, Phrase.of(model.name()), svg.description()));
+    }
+
+    @Override
+    public List<String> names(String method) {
+        return TrussNames.of(model, method);
+    }
+
+    @Override
+    public Map<String, Object> show() {
+        return diagram().show();
+    }
+
+    @Override
+    public String toString() {
+        return diagram().toString();
+    }
+}

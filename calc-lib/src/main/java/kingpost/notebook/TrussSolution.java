@@ -1,0 +1,123 @@
+package kingpost.notebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import kingpost.exact.Surd;
+import kingpost.explain.ChecksExplanation;
+import kingpost.explain.JointExplanation;
+import kingpost.explain.ResultsTable;
+import kingpost.explain.SolutionExplanation;
+import kingpost.render.Exhibit;
+import kingpost.render.Showable;
+import kingpost.statics.Checks;
+import kingpost.statics.Solution;
+import kingpost.statics.Solution.MemberResult;
+import kingpost.statics.Solution.ReactionResult;
+import kingpost.statics.Solution.Sense;
+import kingpost.truss.Direction;
+import kingpost.truss.Member;
+import kingpost.truss.TrussModel;
+import kingpost.units.Quantity;
+import kingpost.units.StructuralUnits;
+
+/** A solved truss in a notebook: forces as quantities, and the working behind them. Tension positive. */
+public final class TrussSolution implements Showable, NamesInQuotes {
+
+    private final Solution solution;
+
+    TrussSolution(Solution solution) {
+        this.solution = solution;
+    }
+
+    /** Steps, equations, answers and checks as records. */
+    public Solution facts() {
+        return solution;
+    }
+
+    /**
+     * The force in a member, tension positive, in the truss's unit of force; nothing is rounded.
+     *
+     * @throws kingpost.units.CalculationException when the truss has no such member
+     */
+    public Quantity force(String member) {
+        return inTrussUnit(result(member).force());
+    }
+
+    /** Whether a member is in tension, in compression, or carries nothing. */
+    public Sense sense(String member) {
+        return result(member).sense();
+    }
+
+    /** A member's force as fraction times surd in the truss's unit of force, where coordinates and loads allow it. */
+    public Optional<Surd> exact(String member) {
+        return result(member).exact();
+    }
+
+    /**
+     * What the support at a joint does to the truss.
+     *
+     * @throws kingpost.units.CalculationException when the joint is not there or not supported
+     */
+    public ReactionForce reaction(String joint) {
+        String name = TrussNames.support(truss(), joint);
+        double x = 0;
+        double y = 0;
+        List<ReactionForce.Component> components = new ArrayList<>();
+        for (ReactionResult r : solution.reactions()) {
+            if (r.reaction().joint().equals(name)) {
+                Direction direction = r.reaction().direction();
+                x += r.force() * direction.cosX();
+                y += r.force() * direction.cosY();
+                components.add(new ReactionForce.Component(r.reaction().symbol(), direction.words(),
+                        inTrussUnit(r.force())));
+            }
+        }
+        return new ReactionForce(name, inTrussUnit(x), inTrussUnit(y), components);
+    }
+
+    /** The whole worked solution, in the order in which it is taught. */
+    public Exhibit derivation() {
+        return Exhibit.of(SolutionExplanation.of(solution));
+    }
+
+    /** One joint: its free body, its equations, its answers. */
+    public Exhibit joint(String joint) {
+        return Exhibit.of(JointExplanation.of(solution, TrussNames.joint(truss(), joint)));
+    }
+
+    /** Unused equations, equilibrium of the whole, and a second method. */
+    public Answer<Checks> checks() {
+        return new Answer<>(solution.checks(), Exhibit.of(ChecksExplanation.of(solution)));
+    }
+
+    @Override
+    public List<String> names(String method) {
+        return TrussNames.of(truss(), method);
+    }
+
+    /** The table of members and reactions. */
+    @Override
+    public Map<String, Object> show() {
+        return Exhibit.of(ResultsTable.members(solution), "forces", ResultNumbers.of(solution)).show();
+    }
+
+    @Override
+    public String toString() {
+        return (String) show().get("text/plain");
+    }
+
+    private TrussModel truss() {
+        return solution.truss();
+    }
+
+    private MemberResult result(String name) {
+        Member member = TrussNames.member(truss(), name);
+        return solution.members().stream().filter(r -> r.member().equals(member)).findFirst().orElseThrow();
+    }
+
+    private Quantity inTrussUnit(double newtons) {
+        return Quantity.of(newtons, StructuralUnits.N).to(truss().forceUnit());
+    }
+}
