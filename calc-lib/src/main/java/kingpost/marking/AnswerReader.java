@@ -1,0 +1,137 @@
+package kingpost.marking;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.measure.Unit;
+import kingpost.marking.Reading.Blank;
+import kingpost.marking.Reading.Force;
+import kingpost.marking.Reading.Said;
+import kingpost.marking.Reading.Unread;
+import kingpost.truss.Direction;
+
+/**
+ * Reads one answer: "12.5 kN C", "T 12.5", "-12.5", "12√2 kN (tension)", "zero", or nothing.
+ *
+ * <p>A number without a unit is in the truss's force unit. A comma within a number is refused, as it may be a decimal
+ * comma or part a thousand from the rest. A minus sign may be any of the dashes that word processors put in its
+ * place. What is not understood in full is not read at all.
+ */
+final class AnswerReader {
+
+    private static final String DECIMAL = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
+    private static final Pattern FORM = Pattern.compile("(?<before>[^\\d.+\\-√]*?)\\s*(?<sign>[+-]?)\\s*"
+            + "(?<number>" + DECIMAL + ")?\\s*(?:[*·×]?\\s*(?:√|sqrt)\\s*\\(?\\s*(?<radicand>\\d+)\\s*\\)?)?"
+            + "(?:\\s*/\\s*(?<divisor>\\d+(?:\\.\\d+)?))?(?<after>.*)");
+    private static final Set<String> NOTHING =
+            Set.of("", "-", "--", "---", "?", "??", "???", "blank", "no answer", "not answered", "...", "\u2026");
+    private static final Set<String> ZERO = Set.of("zero", "none", "nil", "zero force", "zero-force", "no force",
+            "zero force member", "zero-force member", "zero member", "unloaded", "nothing");
+
+    private final Unit<?> forceUnit;
+    private final Convention convention;
+
+    AnswerReader(Unit<?> forceUnit, Convention convention) {
+        this.forceUnit = forceUnit;
+        this.convention = convention;
+    }
+
+    /** An answer for a member. */
+    Reading member(String text) {
+        return read(text, Optional.empty());
+    }
+
+    /** An answer for a reaction whose positive direction is {@code along}. */
+    Reading reaction(String text, Direction along) {
+        return read(text, Optional.of(along));
+    }
+
+    private Reading read(String text, Optional<Direction> along) {
+        String plain = plain(text);
+        String words = plain.toLowerCase(Locale.ROOT);
+        if (NOTHING.contains(words)) {
+            return new Blank();
+        }
+        if (ZERO.contains(words)) {
+            return zero(Said.WORD);
+        }
+        if (plain.matches(".*\\d\\s*,\\s*\\d.*")) {
+            return unread(text, "a comma in a number may be a decimal comma or mark thousands; write 12.5 or 1250");
+        }
+        Matcher form = FORM.matcher(plain.replace("sqrt", "\u221a"));
+        if (!form.matches() || form.group("number") == null && form.group("radicand") == null) {
+            return unread(text, "there is no number in it; write it as 12.5 C, or zero");
+        }
+        try {
+            return force(text, form, along);
+        } catch (NotRead e) {
+            return unread(text, e.getMessage());
+        }
+    }
+
+    private Reading force(String text, Matcher form, Optional<Direction> along) throws NotRead {
+        AnswerWords words = AnswerWords.of(form.group("before") + " " + form.group("after"), forceUnit, along);
+        double size = size(form);
+        double scale = words.unitIn(forceUnit);
+        boolean plainDecimal = form.group("radicand") == null && form.group("divisor") == null;
+        if (size == 0) {
+            return zero(words.sign() == 0 ? Said.NOTHING : Said.WORD);
+        }
+        if (!Double.isFinite(size)) {
+            return unread(text, "the number is out of range; write it in full");
+        }
+        String digits = plainDecimal ? form.group("number") : "";
+        double value = signed(size * scale, form.group("sign"), words.sign(), along.isPresent());
+        Said said = words.sign() != 0 ? Said.WORD : form.group("sign").isEmpty() ? Said.NOTHING : Said.SIGN;
+        return new Force(value, plainDecimal ? Figures.halfUnit(digits) * scale : 0,
+                plainDecimal ? Figures.count(digits) : 9, said, digits, scale);
+    }
+
+    private static double size(Matcher form) {
+        double size = form.group("number") == null ? 1 : Double.parseDouble(form.group("number"));
+        if (form.group("radicand") != null) {
+            size *= Math.sqrt(Double.parseDouble(form.group("radicand")));
+        }
+        return form.group("divisor") == null ? size : size / Double.parseDouble(form.group("divisor"));
+    }
+
+    private double signed(double size, String sign, int word, boolean reaction) throws NotRead {
+        int written = sign.equals("-") ? -1 : 1;
+        int natural = convention == Convention.COMPRESSION_POSITIVE && !reaction ? -1 : 1;
+        if (word == 0) {
+            return size * written * natural;
+        }
+        boolean minusFits = word != natural;
+        if (sign.equals("-") && !minusFits) {
+            throw new NotRead("the minus sign and the word say opposite things; keep one of them");
+        }
+        return size * word;
+    }
+
+    private static Force zero(Said said) {
+        return new Force(0, 0, 9, said, "", 1);
+    }
+
+    private static Unread unread(String text, String reason) {
+        return new Unread("\"" + text.strip() + "\": " + reason + ".");
+    }
+
+    /** Dashes that stand for a minus as "-", blanks of all kinds as one space, no quotation marks around it. */
+    static String plain(String text) {
+        return text.replaceAll("[\u2010-\u2015\u2212\uFE58\uFE63\uFF0D]", "-").replace('\uFF0B', '+')
+                .replaceAll("[\\s\u00A0\u2000-\u200B\u202F\u205F\u3000\uFEFF]+", " ").strip()
+                .replaceAll("^[\"'\u2018-\u201F]+|[\"'\u2018-\u201F]+$", "")
+                .replaceAll("^(=|:|~|\u2248|approx\\.?|about|ca\\.?)\\s*", "").replaceAll("(?<=[^.])[.;,]$", "").strip();
+    }
+
+    /** Why an answer is not read. */
+    static final class NotRead extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        NotRead(String reason) {
+            super(reason);
+        }
+    }
+}

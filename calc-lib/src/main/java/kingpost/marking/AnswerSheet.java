@@ -1,0 +1,28 @@
+package kingpost.marking;
+
+import java.util.List;
+
+/**
+ * What one person stated.
+ *
+ * @param student   as written, may be empty
+ * @param answers   in the order stated, at most one for each force
+ * @param order     joints in the order in which the person says they were worked; empty where nothing is said of it
+ */
+public record AnswerSheet(String student, List<Stated> answers, List<String> order) {
+
+    public AnswerSheet {
+        answers = List.copyOf(answers);
+        order = List.copyOf(order);
+    }
+
+    /**
+     * One answer.
+     *
+     * @param subject the force's name in the truss, or as written where it is not one of the truss's
+     * @param text    the answer as written
+     * @param reading what it says
+     */
+    public record Stated(String subject, String text, Reading reading) {
+    }
+}

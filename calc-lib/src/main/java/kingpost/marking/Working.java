@@ -1,0 +1,34 @@
+package kingpost.marking;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A way through a truss: the stages in the order in which a person takes them.
+ *
+ * @param stages     in order
+ * @param unlikely   how much less likely it is than the way of the worked solution, in slips
+ */
+record Working(List<Stage> stages, double unlikely) {
+
+    Working {
+        stages = List.copyOf(stages);
+    }
+
+    /** Whether {@code load} takes part in a stage after number {@code stage}. */
+    boolean needsLater(int load, int stage) {
+        return stages.subList(stage + 1, stages.size()).stream().anyMatch(s -> s instanceof Stage.Balance balance
+                && balance.acting().stream().anyMatch(force -> force.load() == load));
+    }
+
+    /** The joints worked, in order; empty text for the whole truss. */
+    List<String> places() {
+        List<String> places = new ArrayList<>();
+        stages.forEach(stage -> {
+            if (stage instanceof Stage.Balance balance) {
+                places.add(balance.joint());
+            }
+        });
+        return places;
+    }
+}

@@ -1,0 +1,153 @@
+package kingpost.marking;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import kingpost.statics.AxisEquation;
+import kingpost.statics.BodyEquation;
+import kingpost.statics.Solution;
+import kingpost.statics.Step;
+import kingpost.truss.Joint;
+
+/**
+ * Ways in which a person may have worked a truss: as the worked solution does; from another joint; with the reactions
+ * first; without seeing the members that carry nothing.
+ */
+final class Workings {
+
+    private static final int MOST = 8;
+    private static final double ANOTHER_ORDER = 0.16;
+
+    private final Bodies bodies;
+    private final Solution solution;
+    private final List<String> joints;
+
+    Workings(Bodies bodies, Solution solution) {
+        this.bodies = bodies;
+        this.solution = solution;
+        this.joints = solution.truss().joints().stream().map(Joint::name).toList();
+    }
+
+    /** The likeliest first; if a person has told the order of joints, that order alone. */
+    List<Working> all(List<String> told) {
+        if (!told.isEmpty()) {
+            Working working = inOrder(told);
+            return List.of(working);
+        }
+        List<Working> workings = new ArrayList<>();
+        workings.add(asSolved());
+        for (boolean reactions : new boolean[] {false, true}) {
+            for (boolean backwards : new boolean[] {true, false}) {
+                greedy(true, reactions, backwards).ifPresent(each -> add(workings, each));
+            }
+        }
+        greedy(false, true, false).ifPresent(each -> add(workings, each));
+        for (String start : joints) {
+            from(start).ifPresent(each -> add(workings, each));
+        }
+        return workings.subList(0, Math.min(MOST, workings.size()));
+    }
+
+    private static void add(List<Working> workings, Working one) {
+        if (workings.stream().noneMatch(each -> each.stages().equals(one.stages()))) {
+            workings.add(one);
+        }
+    }
+
+    private Working asSolved() {
+        Path path = new Path(bodies).with(solution.inspection());
+        for (Step step : solution.steps()) {
+            step.accept(new Follower(path));
+        }
+        complete(path, joints);
+        return path.working(0);
+    }
+
+    /** Takes one step of the worked solution. */
+    private final class Follower implements Step.Visitor<Boolean> {
+        private final Path path;
+
+        Follower(Path path) {
+            this.path = path;
+        }
+
+        @Override
+        public Boolean reactions(Step.Reactions step) {
+            return path.whole(step.equations().stream()
+                    .filter(equation -> !(equation.role() instanceof AxisEquation.Role.Check))
+                    .map(equation -> measure(equation.kind())).toList());
+        }
+
+        @Override
+        public Boolean joint(Step.AtJoint step) {
+            boolean isTurned = step.axes() instanceof Step.Axes.Turned;
+            List<Measure> turned = isTurned ? step.equations().stream()
+                    .filter(equation -> !(equation.role() instanceof AxisEquation.Role.Check))
+                    .map(equation -> (Measure) new Measure.Along(equation.axis().direction())).toList() : List.of();
+            if (step.answers().size() == 1 && path.unknownsAt(step.joint()) > 1) {
+                return path.across(step.joint(), bodies.unknowns().numberOf(step.answers().get(0).unknown()));
+            }
+            return path.joint(step.joint(), turned);
+        }
+    }
+
+    private static Measure measure(BodyEquation.Kind kind) {
+        return kind instanceof BodyEquation.Kind.Moment moment ? new Measure.About(moment.point())
+                : new Measure.Along(((BodyEquation.Kind.Along) kind).axis().direction());
+    }
+
+    private Working inOrder(List<String> told) {
+        Path path = new Path(bodies).with(solution.inspection());
+        for (String joint : told) {
+            if (!path.isReady(joint) && path.unknownsAt(joint) > 0) {
+                path.whole(List.of());
+            }
+            path.joint(joint, List.of());
+        }
+        complete(path, joints);
+        return path.working(0);
+    }
+
+    private Optional<Working> greedy(boolean inspected, boolean reactions, boolean backwards) {
+        Path path = inspected ? new Path(bodies).with(solution.inspection()) : new Path(bodies);
+        if (reactions) {
+            path.whole(List.of());
+        }
+        List<String> order = new ArrayList<>(joints);
+        if (backwards) {
+            Collections.reverse(order);
+        }
+        return finished(path, order);
+    }
+
+    /** Starts at one joint, with the reactions first where that is needed. */
+    private Optional<Working> from(String start) {
+        Path path = new Path(bodies).with(solution.inspection());
+        if (!path.isReady(start)) {
+            path.whole(List.of());
+        }
+        path.joint(start, List.of());
+        return finished(path, joints);
+    }
+
+    private Optional<Working> finished(Path path, List<String> order) {
+        complete(path, order);
+        return path.isDone() ? Optional.of(path.working(ANOTHER_ORDER)) : Optional.empty();
+    }
+
+    /** Works what is left: always the first joint of {@code order} that is ready, reactions when none is. */
+    private void complete(Path path, List<String> order) {
+        boolean whole = false;
+        while (!path.isDone()) {
+            Optional<String> ready = order.stream().filter(path::isReady).findFirst();
+            if (ready.isPresent()) {
+                path.joint(ready.get(), List.of());
+            } else if (whole || !path.whole(List.of())) {
+                return;
+            } else {
+                whole = true;
+            }
+        }
+    }
+}
