@@ -67,6 +67,10 @@ final class Figures {
 
     /** {@code value} to so many significant figures. */
     static double round(double value, int figures) {
+        if (figures > 6) {
+            double unit = 2 * halfUnit(value, figures);
+            return Math.rint(value / unit) * unit;
+        }
         return new BigDecimal(value).round(new MathContext(figures, RoundingMode.HALF_UP)).doubleValue();
     }
 

@@ -21,6 +21,20 @@ record Working(List<Stage> stages, double unlikely) {
                 && balance.acting().stream().anyMatch(force -> force.load() == load));
     }
 
+    /** Which of {@code unknowns} take part in a stage after number {@code stage}. */
+    boolean[] neededAfter(int stage, int unknowns) {
+        boolean[] needed = new boolean[unknowns];
+        for (Stage later : stages.subList(stage + 1, stages.size())) {
+            if (later instanceof Stage.Same same) {
+                needed[same.as()] = true;
+            } else if (later instanceof Stage.Balance balance) {
+                balance.acting().stream().filter(force -> !force.isLoad())
+                        .forEach(force -> needed[force.unknown()] = true);
+            }
+        }
+        return needed;
+    }
+
     /** The joints worked, in order; empty text for the whole truss. */
     List<String> places() {
         List<String> places = new ArrayList<>();
