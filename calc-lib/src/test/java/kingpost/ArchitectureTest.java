@@ -39,9 +39,12 @@ class ArchitectureTest {
             Map.entry("calculation", Set.of("units", "derivation")),
             Map.entry("diagram", Set.of("statics", "truss", "units", "svg")),
             Map.entry("explain", Set.of("statics", "truss", "units", "exact", "svg", "diagram", "derivation")),
+            Map.entry("csv", Set.of("units")),
+            Map.entry("variant", Set.of("truss", "statics", "units", "exact", "svg", "derivation", "diagram", "explain")),
+            Map.entry("marking", Set.of("csv", "truss", "statics", "units", "exact", "derivation", "diagram", "explain")),
             Map.entry("render", Set.of("derivation", "units", "svg")),
             Map.entry("notebook", Set.of("units", "exact", "svg", "truss", "statics", "derivation", "calculation",
-                    "diagram", "explain", "render")));
+                    "diagram", "explain", "render", "csv", "variant", "marking")));
 
     private static final int FEWEST_CLASSES = 60;
 

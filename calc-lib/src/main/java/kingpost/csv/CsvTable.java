@@ -50,7 +50,7 @@ public record CsvTable(List<String> header, List<Row> rows) {
      */
     public static CsvTable read(String what, String text) {
         try (CsvReader<CsvRecord> reader = CsvReader.builder().fieldSeparator(separatorOf(text))
-                .allowMissingFields(true).allowExtraFields(true).skipEmptyLines(true)
+                .allowMissingFields(true).allowExtraFields(true).allowUnclosedQuote(false).skipEmptyLines(true)
                 .ofCsvRecord(text.startsWith("\uFEFF") ? text.substring(1) : text)) {
             return read(what, reader);
         } catch (CsvParseException e) {

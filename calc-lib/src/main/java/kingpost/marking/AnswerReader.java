@@ -22,8 +22,9 @@ import kingpost.truss.Direction;
 final class AnswerReader {
 
     private static final String DECIMAL = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
-    private static final Pattern FORM = Pattern.compile("(?<before>[^\\d.+\\-√]*?)\\s*(?<sign>[+-]?)\\s*"
-            + "(?<number>" + DECIMAL + ")?\\s*(?:[*·×]?\\s*(?:√|sqrt)\\s*\\(?\\s*(?<radicand>\\d+)\\s*\\)?)?"
+    private static final String ROOT = "\\u221a\\s*\\(?\\s*(?<radicand>\\d+)\\s*\\)?";
+    private static final Pattern FORM = Pattern.compile("(?<before>(?:[^\\d.+\\-\u221a]|\\.(?!\\d))*?)\\s*(?<sign>[+-]?)\\s*"
+            + "(?=\\.?\\d|\u221a)(?<number>" + DECIMAL + ")?\\s*(?:[*\u00b7\u00d7]?\\s*" + ROOT + ")?"
             + "(?:\\s*/\\s*(?<divisor>\\d+(?:\\.\\d+)?))?(?<after>.*)");
     private static final Set<String> NOTHING =
             Set.of("", "-", "--", "---", "?", "??", "???", "blank", "no answer", "not answered", "...", "\u2026");

@@ -27,6 +27,9 @@ final class ClassReader {
     private static final Pattern HEAD =
             Pattern.compile("(?<subject>.*?)\\s*(?:[(\\[](?<unit>[^)\\]]*)[)\\]])?(?<sense>\\s+(?:sense|T/C|t or c))?");
 
+    private static final Pattern HAS_UNIT =
+            Pattern.compile("(?i).*(?<![a-z])([km]?n|lbf?|lbs|kips?|k|newtons?|pounds)(?![a-z]).*");
+
     private final Unknowns unknowns;
     private final List<String> problems = new ArrayList<>();
 
@@ -86,12 +89,13 @@ final class ClassReader {
                         + " already; both rows are marked.");
             }
             if (row.cells().size() > table.header().size()) {
-                problems.add("Line " + row.line() + ": it has " + row.cells().size() + " cells under "
-                        + table.header().size() + " columns; look for a decimal comma or a missing quotation mark. "
-                        + "Its answers are not marked.");
-                continue;
+                String reason = "Line " + row.line() + ": it has " + row.cells().size() + " cells under "
+                        + table.header().size() + " columns; look for a decimal comma or a missing quotation mark.";
+                problems.add(reason);
+                sheets.add(notRead(row, columns, name, reason));
+            } else {
+                sheets.add(sheet(table, row, columns, name));
             }
-            sheets.add(sheet(table, row, columns, name));
         }
         return sheets;
     }
@@ -116,12 +120,18 @@ final class ClassReader {
         return columns;
     }
 
+    private static AnswerSheet notRead(CsvTable.Row row, Map<Integer, Matcher> columns, String name, String reason) {
+        return new AnswerSheet(name, columns.entrySet().stream().map(column -> new AnswerSheet.Stated(
+                column.getValue().group("subject"), row.cell(column.getKey()), new Reading.Unread(reason))).toList(),
+                List.of());
+    }
+
     private AnswerSheet sheet(CsvTable table, CsvTable.Row row, Map<Integer, Matcher> columns, String name) {
         Map<String, String> texts = new LinkedHashMap<>();
         columns.forEach((column, head) -> {
             String unit = head.group("unit") == null ? "" : head.group("unit");
             String cell = row.cell(column);
-            boolean number = cell.matches(".*\\d.*") && !cell.matches(".*[A-Za-z]{2,}.*");
+            boolean number = cell.matches(".*\\d.*") && !HAS_UNIT.matcher(cell).matches();
             texts.merge(head.group("subject"), number ? cell + " " + unit : cell, (a, b) -> a + " " + b);
         });
         SheetReader reader = new SheetReader(unknowns, convention(table, row));

@@ -35,6 +35,7 @@ public final class Marker {
     private final Unknowns unknowns;
     private final Bodies bodies;
     private final Workings workings;
+    private final List<Working> usual;
     private final double[] right;
     private final double truss;
 
@@ -44,6 +45,7 @@ public final class Marker {
         this.unknowns = Unknowns.of(model, solution.reactions().stream().map(Solution.ReactionResult::reaction).toList());
         this.bodies = new Bodies(unknowns);
         this.workings = new Workings(bodies, solution);
+        this.usual = workings.usual();
         this.right = new double[unknowns.count()];
         for (int i = 0; i < right.length; i++) {
             double newtons = unknowns.isMember(i) ? solution.members().get(i).force()
@@ -173,7 +175,7 @@ public final class Marker {
 
     private Explanation search(AnswerSheet sheet, Map<Integer, Force> forces, Optional<Slip> whole) {
         double price = whole.isPresent() ? Price.SLIP : 0;
-        List<Working> ways = workings.all(sheet.order());
+        List<Working> ways = sheet.order().isEmpty() ? usual : List.of(workings.told(sheet.order()));
         for (double budget : BUDGETS) {
             List<State> ends = ends(ways, forces, budget);
             if (!ends.isEmpty()) {

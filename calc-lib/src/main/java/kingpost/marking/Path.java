@@ -117,10 +117,17 @@ final class Path {
         if (choices.isEmpty() || unknown.isEmpty()) {
             return unknown.isEmpty();
         }
-        stages.add(new Stage.Balance(place, forces, choices, unknown));
+        stages.add(new Stage.Balance(place, forces, choices, inOrder(choices.get(0), forces, unknown)));
         unknown.forEach(number -> known[number] = true);
         copyAlike();
         return true;
+    }
+
+    /** An unknown that is in every equation comes first: the other is missing from one, which so gives the first. */
+    private static List<Integer> inOrder(List<Measure> measures, List<Acting> forces, List<Integer> unknown) {
+        Comparator<Integer> byEquations = Comparator.comparingLong(number -> -measures.stream()
+                .filter(measure -> Math.abs(measure.of(acting(forces, number))) > SMALL).count());
+        return unknown.stream().sorted(byEquations).toList();
     }
 
     private void copyAlike() {

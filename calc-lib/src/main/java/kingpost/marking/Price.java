@@ -9,11 +9,13 @@ final class Price {
 
     static final double TIE = 0.12;
     /** The least that any slip costs. */
-    static final double SLIP = 1.0;
-    static final double SENSE_WORD = 1.0;
+    static final double SLIP = 0.9;
+    static final double SENSE_WORD = 0.9;
     static final double SENSE_SIGN = 1.0;
     /** A word that is wrong and also used wrongly. */
-    static final double SENSE_WORD_CARRIED = 1.2;
+    static final double SENSE_WORD_CARRIED = 1.03;
+    /** Of a force that is not stated. */
+    static final double SENSE_UNSTATED = 1.16;
     static final double SENSE_IN_EQUATION = 1.16;
     static final double SWAP = 1.0;
     static final double SWAP_IN_ONE_EQUATION = 1.15;
@@ -25,8 +27,10 @@ final class Price {
     static final double TRANSPOSED = 1.02;
     static final double POWER_OF_TEN = 1.04;
     static final double ROUNDED = 1.05;
-    static final double WRONG_MEMBER = 1.1;
-    static final double WRONG_MEMBER_WRITTEN = 1.13;
+    static final double WRONG_MEMBER = 1.15;
+    static final double WRONG_MEMBER_WRITTEN = 1.2;
+    private static final double UNSEEN = 0.6;
+    private static final double UNSEEN_LIKELY = 0.15;
     /** An answer that nothing explains: less than two slips, more than one. */
     static final double UNEXPLAINED = 1.6;
     /** An answer that is right although the working gives another. */
@@ -37,5 +41,10 @@ final class Price {
     static final double COARSELY = 0.1;
 
     private Price() {
+    }
+
+    /** What a slip costs more that shows in no answer where it is made, for want of evidence. */
+    static double unseen(Slip.Kind kind) {
+        return kind == Slip.Kind.LOAD_FORGOTTEN || kind == Slip.Kind.SINE_COSINE_SWAPPED ? UNSEEN_LIKELY : UNSEEN;
     }
 }

@@ -53,22 +53,27 @@ final class Recorder {
     }
 
     /**
-     * Whether a slip in the equations is worth going on with: it makes an answer fit that did not, or changes one that
-     * is not stated.
+     * What a slip in the equations explains: here, where it makes an answer fit that did not; later, perhaps, where it
+     * changes an answer that is not stated.
      *
      * @param plain   without the slip; {@code null} where there is no answer
      * @param slipped with it, likewise
      */
-    boolean helps(List<Integer> wanted, Answer[] plain, Answer[] slipped) {
+    Help helps(List<Integer> wanted, Answer[] plain, Answer[] slipped) {
+        Help help = Help.NONE;
         for (int i = 0; slipped != null && i < slipped.length; i++) {
             boolean changed = plain == null || Math.abs(plain[i].value() - slipped[i].value()) > 1e-7 * truss;
-            if (changed && (!isStated(wanted.get(i))
-                    || fits(wanted.get(i), slipped[i]) && (plain == null || !fits(wanted.get(i), plain[i])))) {
-                return true;
+            if (changed && !isStated(wanted.get(i))) {
+                help = Help.PERHAPS_LATER;
+            } else if (changed && fits(wanted.get(i), slipped[i]) && (plain == null || !fits(wanted.get(i), plain[i]))) {
+                return Help.HERE;
             }
         }
-        return false;
+        return help;
     }
+
+    /** What supposing a slip explains. */
+    enum Help { NONE, PERHAPS_LATER, HERE }
 
     /** Every way to go on from {@code state} with {@code found} for {@code unknown}, within the budget. */
     List<State> record(State state, int unknown, Answer found) {
@@ -83,8 +88,8 @@ final class Recorder {
         boolean zero = Figures.isZero(found.value(), truss);
         double rounding = zero ? 0 : Figures.halfUnit(found.value(), Figures.ASKED);
         ways.add(state.with(unknown, found.value(), found.spread() + rounding, found.trace()));
-        if (!zero && found.own() == 0 && found.trace() == 0 && state.cost() + Price.SENSE_WORD_CARRIED <= budget) {
-            State slipped = state.slipping(slip(Kind.SENSE_REVERSED, unknown, true, ""), Price.SENSE_WORD_CARRIED);
+        if (!zero && found.own() == 0 && found.trace() == 0 && state.cost() + Price.SENSE_UNSTATED <= budget) {
+            State slipped = state.slipping(slip(Kind.SENSE_REVERSED, unknown, true, ""), Price.SENSE_UNSTATED);
             ways.add(slipped.with(unknown, -found.value(), found.spread() + rounding,
                     found.trace() | slipped.trace()));
         }
@@ -94,15 +99,14 @@ final class Recorder {
     private List<State> stated(State state, int unknown, Answer found, Force force) {
         List<State> ways = new ArrayList<>();
         if (Figures.agree(force, found.value(), truss)) {
-            ways.add(matched(state, unknown, found, force, 0));
+            ways.add(matched(state, unknown, found, found.value(), spread(force), 0));
         } else if (Figures.agreeCoarsely(force, found.value(), truss)) {
-            ways.add(matched(state, unknown, found, force, Price.COARSELY));
+            ways.add(matched(state, unknown, found, found.value(), force.halfUnit(), Price.COARSELY));
         } else if (Figures.agree(force, found.value(), found.spread(), truss)) {
-            ways.add(state.with(unknown, force.value(), force.halfUnit(), found.trace())
-                    .noting(new Outcome(unknown, How.NEARLY, found.trace(), found.own()), Price.NEARLY));
+            ways.add(matched(state, unknown, found, force.value(), spread(force), Price.NEARLY));
         } else {
             if (Figures.agree(force, right[unknown], truss)) {
-                ways.add(state.with(unknown, right[unknown], force.halfUnit(), 0)
+                ways.add(state.with(unknown, right[unknown], spread(force), 0)
                         .noting(new Outcome(unknown, How.ANOTHER_WAY, 0, 0), Price.ANOTHER_WAY));
             }
             if (state.cost() + Price.SLIP <= budget) {
@@ -112,9 +116,15 @@ final class Recorder {
         return ways;
     }
 
-    private static State matched(State state, int unknown, Answer found, Force force, double price) {
-        return state.with(unknown, found.value(), force.halfUnit(), found.trace())
-                .noting(new Outcome(unknown, How.MATCHED, found.trace(), found.own()), price);
+    /** What a value written down may be off; a whole number is as good as three figures. */
+    private static double spread(Force force) {
+        return force.isZero() ? 0 : Math.min(force.halfUnit(), Figures.halfUnit(force.value(), Figures.ASKED));
+    }
+
+    private State matched(State state, int unknown, Answer found, double carried, double spread, double price) {
+        boolean exact = Figures.agree(stated.get(unknown), right[unknown], truss) || found.trace() != 0;
+        return state.with(unknown, carried, spread, found.trace())
+                .noting(new Outcome(unknown, exact ? How.MATCHED : How.NEARLY, found.trace(), found.own()), price);
     }
 
     private void slipped(List<State> ways, State state, int unknown, Answer found, Force force) {
@@ -138,11 +148,12 @@ final class Recorder {
 
     /** Whether the answer stated, with {@code size} for its size, would be the answer found. */
     private boolean gives(Force force, double size, Answer found) {
-        double value = Math.copySign(size, force.value());
-        boolean sharp = found.spread() <= SHARP * Math.abs(found.value());
-        return sharp && !Figures.isZero(found.value(), truss) && !force.isZero()
-                && Math.abs(value - found.value()) <= Figures.halfUnit(found.value(), Figures.ASKED) * (1 + 1e-7)
-                + found.spread();
+        double off = Math.abs(Math.copySign(size, force.value()) - found.value());
+        if (Figures.isZero(found.value(), truss) || force.isZero()) {
+            return false;
+        }
+        double spread = found.spread() <= SHARP * Math.abs(found.value()) ? found.spread() : 0;
+        return off <= Figures.halfUnit(found.value(), Figures.ASKED) * (1 + 1e-7) + spread;
     }
 
     private void reversed(List<State> ways, State state, int unknown, Answer found, Force force) {
@@ -178,7 +189,7 @@ final class Recorder {
                             Slip slip, double price) {
         State slipped = state.slipping(slip, price);
         long trace = found.trace() | slipped.trace();
-        State next = carried ? slipped.with(unknown, force.value(), force.halfUnit(), trace)
+        State next = carried ? slipped.with(unknown, force.value(), spread(force), trace)
                 : slipped.with(unknown, found.value(), found.spread(), found.trace());
         ways.add(next.noting(new Outcome(unknown, How.SLIPPED, trace, slipped.trace()), 0));
     }

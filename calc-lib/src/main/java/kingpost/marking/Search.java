@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kingpost.marking.Equations.Answer;
+import kingpost.marking.Recorder.Help;
 import kingpost.marking.Tweak.Change;
 
 /**
@@ -134,10 +135,12 @@ final class Search {
                 }
                 State slipped = with(tweak, stage);
                 Equations equations = new Equations(bodies, each, tweak);
-                if (recorder.helps(stage.unknowns(), plain, answers(equations, stage, slipped))) {
+                Help help = recorder.helps(stage.unknowns(), plain, answers(equations, stage, slipped));
+                if (help != Help.NONE) {
+                    State priced = help == Help.HERE ? slipped : slipped.paying(Price.unseen(tweak.slip().kind()));
                     List<State> reached = new ArrayList<>();
-                    work(equations, stage, slipped, reached);
-                    reached.removeIf(end -> end.cost() - slipped.cost() > toExplain + 1e-9);
+                    work(equations, stage, priced, reached);
+                    reached.removeIf(end -> end.cost() - priced.cost() > toExplain + 1e-9);
                     ends.addAll(reached);
                 }
             }

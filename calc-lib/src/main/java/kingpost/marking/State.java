@@ -126,6 +126,10 @@ final class State {
         return new State(values, spreads, traces, cost + price, longer(slips, slip), outcomes, lasting);
     }
 
+    State paying(double price) {
+        return new State(values, spreads, traces, cost + price, slips, outcomes, lasting);
+    }
+
     /** The slip last noted is that {@code load} is left out from here on. */
     State forgetting(int load) {
         return lasting(new Lasting(lasting.forgotten() | 1L << load, lasting.swapped(), lasting.trace() | trace()));

@@ -29,12 +29,8 @@ final class Workings {
         this.joints = solution.truss().joints().stream().map(Joint::name).toList();
     }
 
-    /** The likeliest first; if a person has told the order of joints, that order alone. */
-    List<Working> all(List<String> told) {
-        if (!told.isEmpty()) {
-            Working working = inOrder(told);
-            return List.of(working);
-        }
+    /** The likeliest first. */
+    List<Working> usual() {
         List<Working> workings = new ArrayList<>();
         workings.add(asSolved());
         for (boolean reactions : new boolean[] {false, true}) {
@@ -97,7 +93,8 @@ final class Workings {
                 : new Measure.Along(((BodyEquation.Kind.Along) kind).axis().direction());
     }
 
-    private Working inOrder(List<String> told) {
+    /** The way of a person who has told the order of joints. */
+    Working told(List<String> told) {
         Path path = new Path(bodies).with(solution.inspection());
         for (String joint : told) {
             if (!path.isReady(joint) && path.unknownsAt(joint) > 0) {
