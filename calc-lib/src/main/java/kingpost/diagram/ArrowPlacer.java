@@ -10,7 +10,7 @@ import java.util.List;
  */
 final class ArrowPlacer {
 
-    private static final double GAP = 6;
+    private static final double[] GAPS = {6, 27};
     private static final double BLOCKED = 100;
     private static final double INSIDE = 6;
     private static final double PULLING = 0.5;
@@ -29,22 +29,23 @@ final class ArrowPlacer {
     Line place(Place joint, Place way, double length) {
         List<Line> lines = new ArrayList<>();
         for (double side : SIDES) {
-            for (boolean pulls : new boolean[] {false, true}) {
-                lines.add(line(joint, way, length, side, pulls));
+            for (double gap : GAPS) {
+                lines.add(line(joint.plus(way.left().times(side)), way, new Measures(gap, length, side), false));
+                lines.add(line(joint.plus(way.left().times(side)), way, new Measures(gap, length, side), true));
             }
         }
         return lines.stream().min(Comparator.comparingDouble(this::cost)).orElseThrow();
     }
 
-    private static Line line(Place joint, Place way, double length, double side, boolean pulls) {
-        Place foot = joint.plus(way.left().times(side));
-        Place near = foot.plus(way.times(pulls ? GAP : -GAP));
-        Place far = foot.plus(way.times(pulls ? GAP + length : -GAP - length));
-        return pulls ? new Line(near, far, true, Math.abs(side)) : new Line(far, near, false, Math.abs(side));
+    private static Line line(Place foot, Place way, Measures measures, boolean pulls) {
+        double sense = pulls ? 1 : -1;
+        Place near = foot.plus(way.times(sense * measures.gap));
+        Place far = foot.plus(way.times(sense * (measures.gap + measures.length)));
+        return new Line(pulls ? near : far, pulls ? far : near, pulls, measures);
     }
 
     private double cost(Line line) {
-        double cost = line.side * 0.2 + (line.pulls ? PULLING : 0);
+        double cost = Math.abs(line.measures.side) * 0.2 + line.measures.gap * 0.1 + (line.pulls ? PULLING : 0);
         Place near = line.near().along(line.far(), 0.15);
         Patch patch = Patch.line(near, line.far(), 9);
         for (Patch other : sheet.covered()) {
@@ -56,12 +57,19 @@ final class ArrowPlacer {
     }
 
     /**
+     * @param gap    from the joint to the arrow's near end, px
+     * @param length of the arrow, px
+     * @param side   how far it lies off the joint, px
+     */
+    private record Measures(double gap, double length, double side) {
+    }
+
+    /**
      * Where an arrow lies.
      *
      * @param pulls whether its tail is at the joint
-     * @param side  how far it was moved off the joint, px
      */
-    record Line(Place tail, Place tip, boolean pulls, double side) {
+    record Line(Place tail, Place tip, boolean pulls, Measures measures) {
         Place near() {
             return pulls ? tail : tip;
         }

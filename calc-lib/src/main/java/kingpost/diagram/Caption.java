@@ -48,6 +48,13 @@ record Caption(List<Span> spans, double size, String colour, boolean bold) {
         return size * (spans.stream().allMatch(s -> s.level() == Span.Level.LINE) ? 1 : 1.2);
     }
 
+    /** Level writing that starts at {@code left}, the middle of its capitals at that height. */
+    Element from(Place left) {
+        Style style = Style.text(colour, size);
+        return Element.Text.of(left.plus(new Place(0, size * TO_BASELINE)).point(), Element.Anchor.START, spans,
+                bold ? style.bold() : style);
+    }
+
     /** The writing with the middle of its capitals at {@code centre}, turned counter-clockwise. */
     Element at(Place centre, double degrees) {
         Place base = centre.minus(Place.towards(degrees).left().times(size * TO_BASELINE));

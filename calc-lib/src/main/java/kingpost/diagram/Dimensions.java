@@ -64,8 +64,8 @@ final class Dimensions {
     private String even(List<Double> stops) {
         double whole = stops.get(stops.size() - 1) - stops.get(0);
         double part = whole / (stops.size() - 1);
-        boolean isShort = Math.abs(part * 1000 - Math.rint(part * 1000)) < 1e-6 * part;
-        return (isShort ? (stops.size() - 1) + " \u00d7 " + text.length(part) + " = " : "") + text.length(whole);
+        boolean isGiven = Math.abs(part * 1000 - Math.rint(part * 1000)) < 1e-6 * part;
+        return (isGiven ? (stops.size() - 1) + " \u00d7 " + text.length(part) + " = " : "") + text.length(whole);
     }
 
     /**

@@ -1,6 +1,5 @@
 package kingpost.diagram;
 
-import java.util.List;
 import javax.measure.Unit;
 import kingpost.truss.TrussModel;
 import kingpost.units.EngineeringFormat;
@@ -10,6 +9,8 @@ import kingpost.units.UnitLabel;
 
 /** Forces and lengths as figures write them: three significant figures in the truss's units. */
 final class ForceText {
+
+    private static final int LONGEST_GIVEN = 7;
 
     private final Unit<?> force;
     private final Unit<?> length;
@@ -24,9 +25,14 @@ final class ForceText {
         return of(Quantity.of(newtons, StructuralUnits.N));
     }
 
-    /** Size of a force, with its unit. */
-    String of(Quantity value) {
+    private String of(Quantity value) {
         return EngineeringFormat.standard().format(value.to(force).abs());
+    }
+
+    /** Size of a force that someone gave: all their figures, unless so many that it came from a calculation. */
+    String given(Quantity value) {
+        String given = EngineeringFormat.given().format(value.abs());
+        return EngineeringFormat.given().number(value.getValue()).length() > LONGEST_GIVEN ? of(value) : given;
     }
 
     /** The same without the unit, where it is the truss's own. */
@@ -39,13 +45,11 @@ final class ForceText {
         return UnitLabel.of(force);
     }
 
-    /** A length given in the numbers of the truss's length unit. */
+    /** A length given in the numbers of the truss's length unit: as given, unless it came from a calculation. */
     String length(double number) {
-        return EngineeringFormat.standard().format(Quantity.of(number, length));
-    }
-
-    /** Whether forces within {@code texts} all end in the truss's unit, so that it can be said once. */
-    boolean isCommonUnit(List<String> texts) {
-        return texts.stream().allMatch(t -> t.endsWith(" " + unit()));
+        Quantity quantity = Quantity.of(number, length);
+        EngineeringFormat given = EngineeringFormat.given();
+        return given.number(number).length() > LONGEST_GIVEN
+                ? EngineeringFormat.standard().keepingUnits().format(quantity) : given.format(quantity);
     }
 }

@@ -8,6 +8,7 @@ final class Ink {
     static final String BLACK = "#1b1f24";
     static final String MEMBER = "#4a5058";
     static final String FAINT = "#9aa1a9";
+    static final String ZERO = "#5f666e";
     static final String PALE = "#c9cdd2";
     static final String PAPER = "#ffffff";
     static final String TENSION = "#14579c";

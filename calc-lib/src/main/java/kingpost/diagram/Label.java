@@ -8,8 +8,9 @@ import java.util.List;
  * @param caption what it says
  * @param spots   where it could stand
  * @param key     what it belongs to, as a figure without room for it would list it: "AB", "joint A"
+ * @param rank    0 for what a figure is nothing without, more for what can be told elsewhere
  */
-record Label(Caption caption, List<Spot> spots, String key) {
+record Label(Caption caption, List<Spot> spots, String key, int rank) {
 
     Label {
         spots = List.copyOf(spots);

@@ -4,22 +4,25 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Finds a place for every label, clear of everything drawn and of the other labels.
  *
- * <p>Each label brings the spots where it could stand. A spot that covers something drawn is out. The label with the
- * fewest spots left chooses first, the cheapest spot that is free; then each label in turn looks again, and may take a
- * spot that another label can leave. The same labels always end in the same places.
+ * <p>Each label brings the spots where it could stand. A spot that covers something drawn is out, and so is one with
+ * something drawn between it and what it names. The label with the fewest spots left chooses first, the cheapest spot
+ * that is free; then each label in turn looks again; a label still without a place may make others move. The same
+ * labels always end in the same places.
  */
 final class LabelPlacer {
 
     /** Air that a label keeps on each side, px. */
     static final double MARGIN = 1.5;
-    private static final double NEAR = 3.5;
-    private static final double CLASH = 50;
+    private static final double NEAR = 8;
+    private static final double CROWDING = 0.3;
+    private static final double TOO_CLOSE = 50;
     private static final int ROUNDS = 12;
+    /** With more labels than these without a place, moving others about is not worth the while. */
+    private static final int HOPELESS = 8;
 
     private final PatchGrid drawn;
 
@@ -30,51 +33,56 @@ final class LabelPlacer {
     /** One entry for each label, in the order given; empty where no free spot is left for it. */
     List<Optional<Label.Placed>> place(List<Label> labels) {
         List<Seat> seats = labels.stream().map(this::seat).toList();
-        IntStream.range(0, seats.size()).boxed()
-                .sorted(Comparator.comparingInt(i -> seats.get(i).choices.size()))
-                .forEach(i -> seats.get(i).choose(seats));
+        seats.forEach(seat -> seat.meet(seats));
+        List<Seat> byNeed = new ArrayList<>(seats);
+        byNeed.sort(Comparator.comparingInt(Seat::choiceCount));
+        byNeed.forEach(Seat::choose);
         for (int round = 0; round < ROUNDS; round++) {
-            boolean moved = false;
-            for (Seat seat : seats) {
-                moved |= seat.choose(seats);
-            }
-            if (!moved) {
+            if (!anyMoves(seats)) {
                 break;
             }
         }
-        return settled(seats);
+        settle(byNeed);
+        return seats.stream().map(Seat::placed).toList();
     }
 
-    /** Labels still in each other's way: the one with the more spots to choose from gives up its place. */
-    private static List<Optional<Label.Placed>> settled(List<Seat> seats) {
-        List<Seat> byNeed = new ArrayList<>(seats);
-        byNeed.sort(Comparator.comparingInt((Seat s) -> s.choices.size()).reversed());
-        for (Seat seat : byNeed) {
-            if (seat.taken != null && seat.clashes(seat.taken, seats) > 0) {
-                seat.taken = null;
-            }
-        }
+    private static boolean anyMoves(List<Seat> seats) {
+        boolean moved = false;
         for (Seat seat : seats) {
-            if (seat.taken == null) {
-                seat.takeFree(seats);
-            }
+            moved |= seat.choose();
         }
-        return seats.stream()
-                .map(s -> Optional.ofNullable(s.taken).map(c -> new Label.Placed(s.label, c.spot)))
-                .toList();
+        return moved;
+    }
+
+    /** Labels still in each other's way: the lower in rank gives up its place, then the one with more to choose from. */
+    private static void settle(List<Seat> byNeed) {
+        List<Seat> givingWay = new ArrayList<>(byNeed);
+        givingWay.sort(Comparator.comparingInt(Seat::rank).thenComparingInt(Seat::choiceCount).reversed());
+        givingWay.forEach(Seat::giveWay);
+        List<Seat> left = byNeed.stream().filter(Seat::isStanding).sorted(Comparator.comparingInt(Seat::rank)).toList();
+        if (left.size() <= HOPELESS) {
+            left.forEach(Seat::squeezeIn);
+        } else {
+            left.forEach(Seat::takeFree);
+        }
     }
 
     private Seat seat(Label label) {
-        List<Choice> choices = new ArrayList<>();
+        List<Seat.Choice> choices = new ArrayList<>();
         for (Spot spot : label.spots()) {
             Patch patch = label.at(spot, MARGIN);
             double crowding = crowding(patch);
-            if (crowding < CLASH) {
-                choices.add(new Choice(spot, patch, spot.cost() + crowding));
+            if (crowding < TOO_CLOSE && isReachable(spot)) {
+                choices.add(new Seat.Choice(spot, patch, spot.cost() + crowding));
             }
         }
-        choices.sort(Comparator.comparingDouble(Choice::cost));
+        choices.sort(Comparator.comparingDouble(Seat.Choice::cost));
         return new Seat(label, choices);
+    }
+
+    private boolean isReachable(Spot spot) {
+        Patch tether = spot.tether();
+        return drawn.near(tether, 0).stream().noneMatch(tether::overlaps);
     }
 
     private double crowding(Patch patch) {
@@ -82,57 +90,11 @@ final class LabelPlacer {
         for (Patch other : drawn.near(patch, NEAR)) {
             double depth = patch.depth(other);
             if (depth > 0) {
-                return CLASH;
+                return TOO_CLOSE;
             }
-            crowding += 0.25 * Math.max(0, (depth + NEAR) / NEAR);
+            double closeness = Math.max(0, (depth + NEAR) / NEAR);
+            crowding += CROWDING * closeness * closeness;
         }
         return Math.min(crowding, 2);
-    }
-
-    private record Choice(Spot spot, Patch patch, double cost) {
-    }
-
-    /** A label with what it can choose from and what it has chosen. */
-    private static final class Seat {
-        private final Label label;
-        private final List<Choice> choices;
-        private Choice taken;
-
-        Seat(Label label, List<Choice> choices) {
-            this.label = label;
-            this.choices = choices;
-        }
-
-        /** Takes the best spot as the others stand now; true if that is another than before. */
-        boolean choose(List<Seat> seats) {
-            Choice best = null;
-            double least = Double.MAX_VALUE;
-            for (Choice choice : choices) {
-                if (choice.cost < least) {
-                    double cost = choice.cost + CLASH * clashes(choice, seats);
-                    if (cost < least) {
-                        least = cost;
-                        best = choice;
-                    }
-                }
-            }
-            boolean moved = best != taken;
-            taken = best;
-            return moved;
-        }
-
-        void takeFree(List<Seat> seats) {
-            choices.stream().filter(c -> clashes(c, seats) == 0).findFirst().ifPresent(c -> taken = c);
-        }
-
-        int clashes(Choice choice, List<Seat> seats) {
-            int clashes = 0;
-            for (Seat other : seats) {
-                if (other != this && other.taken != null && choice.patch.overlaps(other.taken.patch, MARGIN)) {
-                    clashes++;
-                }
-            }
-            return clashes;
-        }
     }
 }

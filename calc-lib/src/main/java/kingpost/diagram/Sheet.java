@@ -45,8 +45,10 @@ final class Sheet {
     }
 
     void arrow(Place tail, Place tip, String colour, double width, Style shaft) {
+        Place neck = tip.along(tail, HEAD / tip.distance(tail));
+        Place half = tip.minus(tail).unit().left().times(HEAD * 0.4);
         add(Layer.FORCES, Arrow.of(tail.point(), tip.point(), HEAD, colour, width, shaft),
-                Patch.line(tail, tip, width), Patch.line(tip.along(tail, HEAD / tip.distance(tail)), tip, HEAD * 0.75));
+                Patch.line(tail, neck, width), Patch.of(tip, neck.plus(half), neck.minus(half)));
     }
 
     /** Makes sure the sheet reaches to {@code patch}, without keeping labels off it. */
@@ -63,8 +65,14 @@ final class Sheet {
 
     /** Writes at a place already known to be free. */
     void write(Caption caption, Place centre, double degrees) {
-        Label label = new Label(caption, List.of(new Spot(centre, degrees, 0)), "");
+        Label label = new Label(caption, List.of(new Spot(centre, degrees, centre, 0)), "", 0);
         write(new Label.Placed(label, label.spots().get(0)));
+    }
+
+    /** Writes level, from {@code left} on, at a place already known to be free. */
+    void writeFrom(Caption caption, Place left) {
+        Place centre = left.plus(new Place(caption.width() / 2, 0));
+        add(Layer.WRITING, caption.from(left), Patch.box(centre, caption.width(), caption.height(), 0));
     }
 
     /** Finds places for the labels that wait, and writes them. */

@@ -23,7 +23,7 @@ final class Spots {
                 Place way = Place.towards(90 + 15 * i);
                 double cost = 0.5 * ring + 0.6 * way.degreesTo(outward) / 180 + (i % 3 == 0 ? 0 : 0.1)
                         + LEFT * (1 - way.x());
-                spots.add(new Spot(beside(joint, way, RINGS[ring], caption), 0, cost));
+                spots.add(new Spot(beside(joint, way, RINGS[ring], caption), 0, joint.plus(way.times(8)), cost));
             }
         }
         return spots;
@@ -45,10 +45,11 @@ final class Spots {
             double cost = 0.08 * i;
             for (Place side : List.of(way.unit().left(), way.unit().left().times(-1))) {
                 double other = side.y() <= 0 ? 0 : 0.15;
+                Place near = foot.plus(side.times(gap - 1));
                 Place off = foot.plus(side.times(gap + caption.height() / 2));
-                spots.add(new Spot(off, level ? 0 : degrees, cost + other + (turned || level ? 0 : 0.5)));
+                spots.add(new Spot(off, level ? 0 : degrees, near, cost + other + (turned || level ? 0 : 0.5)));
                 if (!level) {
-                    spots.add(new Spot(beside(foot, side, gap, caption), 0, cost + other + (turned ? 0.5 : 0)));
+                    spots.add(new Spot(beside(foot, side, gap, caption), 0, near, cost + other + (turned ? 0.5 : 0)));
                 }
             }
         }
@@ -60,14 +61,14 @@ final class Spots {
         Place way = far.minus(near).unit();
         List<Spot> spots = new ArrayList<>();
         for (double gap : new double[] {4, 8, 13}) {
-            spots.add(new Spot(beside(far, way, gap, caption), 0, gap / 20 - 0.2));
+            spots.add(new Spot(beside(far, way, gap, caption), 0, far.plus(way.times(2)), gap / 20 - 0.2));
         }
         for (double part : new double[] {1, 0.8, 0.6, 0.4}) {
             Place foot = near.along(far, part);
             for (Place side : List.of(way.left(), way.left().times(-1))) {
                 for (double gap : new double[] {6, 11}) {
                     double cost = 0.35 + (1 - part) / 2 + (side.x() >= 0 ? 0 : 0.05) + (gap - 6) / 20;
-                    spots.add(new Spot(beside(foot, side, gap, caption), 0, cost));
+                    spots.add(new Spot(beside(foot, side, gap, caption), 0, foot.plus(side.times(5)), cost));
                 }
             }
         }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
+import kingpost.statics.Solution.ReactionResult;
 import kingpost.svg.Element;
 import kingpost.svg.Style;
 import kingpost.truss.Joint;
@@ -17,7 +17,7 @@ final class TrussSketch {
 
     private static final double ARROW = 36;
     private static final int LONGEST_NAME = 14;
-    private static final int MOST_UNWRITTEN = 6;
+    private static final int MOST_UNWRITTEN = 40;
 
     private final Sheet sheet;
     private final TrussLayout layout;
@@ -87,7 +87,7 @@ final class TrussSketch {
         ForceText text = new ForceText(truss());
         for (Load load : truss().loads()) {
             if (load.magnitude().getValue() > 0) {
-                String value = text.of(load.magnitude());
+                String value = text.given(load.magnitude());
                 arrow(layout.of(load.joint()), TrussLayout.way(load.direction()), Ink.BLACK,
                         lettering.caption(lettering.isBare() ? text.bare(value) : value, Ink.BLACK),
                         "load at " + load.joint());
@@ -95,11 +95,56 @@ final class TrussSketch {
         }
     }
 
+    /** A reaction in its true sense, with its value; nothing where it is zero. */
+    void reaction(ReactionResult result) {
+        if (layout.isDense() || result.force() == 0) {
+            return;
+        }
+        ForceText text = new ForceText(truss());
+        String value = text.ofNewtons(result.force());
+        arrow(layout.of(result.reaction().joint()), way(result), Ink.REACTION,
+                lettering.caption(lettering.isBare() ? text.bare(value) : value, Ink.REACTION),
+                "reaction at " + result.reaction().joint());
+    }
+
+    /** The way a reaction acts on the truss, its sign taken in. */
+    static Place way(ReactionResult result) {
+        return TrussLayout.way(result.reaction().direction()).times(result.force() < 0 ? -1 : 1);
+    }
+
     /** An arrow that acts at a joint, and its label. */
     void arrow(Place joint, Place way, String colour, Caption caption, String key) {
         ArrowPlacer.Line line = arrows.place(joint, way, ARROW);
         sheet.arrow(line.tail(), line.tip(), colour, 2);
-        sheet.label(new Label(caption, Spots.atArrow(line.near(), line.far(), caption), key));
+        sheet.label(new Label(caption, Spots.atArrow(line.near(), line.far(), caption), key, 0));
+    }
+
+    /** A member drawn for what it does; thinner in a dense truss. */
+    void member(Member member, MemberStyle style) {
+        if (layout.isDense()) {
+            sheet.line(Layer.MEMBERS, layout.from(member), layout.to(member), style.colour(), style.width() / 2.5);
+        } else {
+            style.draw(sheet, layout.from(member), layout.to(member));
+        }
+    }
+
+    /** A member's force written beside it: value and letter; nothing in a dense truss. */
+    void force(Member member, MemberStyle style, double newtons) {
+        if (layout.isDense()) {
+            return;
+        }
+        ForceText text = new ForceText(truss());
+        String value = text.ofNewtons(newtons);
+        String size = lettering.isBare() ? text.bare(value) : value;
+        String said = style == MemberStyle.ZERO ? style.letter()
+                : lettering.isTerse() ? size : size + " " + style.letter();
+        Caption caption = lettering.caption(said, style.colour());
+        sheet.label(new Label(caption, Spots.along(layout.from(member), layout.to(member), caption,
+                style.width() / 2 + 3.5, lettering.isBare()), member.name(), 1));
+    }
+
+    void legend(List<MemberStyle> styles) {
+        new Legend(sheet).draw(styles, Math.max(sheet.bounds().width(), 300));
     }
 
     /** Names of joints; in a dense truss only of those that are held. */
@@ -110,7 +155,7 @@ final class TrussSketch {
             }
             Caption caption = lettering.caption(shortened(joint.name()), Ink.BLACK).inBold();
             sheet.label(new Label(caption, Spots.around(layout.of(joint.name()), caption,
-                    layout.outward(joint.name())), joint.name()));
+                    layout.outward(joint.name())), joint.name(), 0));
         }
     }
 
@@ -133,18 +178,29 @@ final class TrussSketch {
         double y = sheet.bounds().bottom() + 20;
         for (String note : notes) {
             Caption caption = Caption.of(note, 11, Ink.MEMBER);
-            sheet.write(caption, new Place(sheet.bounds().left() + caption.width() / 2, y), 0);
+            sheet.writeFrom(caption, new Place(sheet.bounds().left(), y));
             y += 16;
         }
     }
 
+    /** Labels that found no room, as many to a line as fit. */
     private List<String> unwritten() {
         List<Label> left = sheet.homeless();
-        if (left.isEmpty()) {
-            return List.of();
+        if (left.size() > MOST_UNWRITTEN) {
+            return List.of(left.size() + " labels have no room at this size.");
         }
-        return left.size() > MOST_UNWRITTEN
-                ? List.of(left.size() + " labels have no room at this size.")
-                : List.of("No room for: " + left.stream().map(Label::whole).collect(Collectors.joining("; ")));
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder(left.isEmpty() ? "" : "No room above for ");
+        for (Label label : left) {
+            if (line.length() + label.whole().length() > sheet.bounds().width() / 6.4) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(label.whole()).append(label == left.get(left.size() - 1) ? "." : ", ");
+        }
+        if (line.length() > 0) {
+            lines.add(line.toString());
+        }
+        return lines;
     }
 }

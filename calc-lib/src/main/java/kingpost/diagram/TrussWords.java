@@ -50,13 +50,13 @@ final class TrussWords {
     String loads() {
         List<String> said = new ArrayList<>();
         for (Load load : truss.loads()) {
-            said.add(text.of(load.magnitude()) + " " + way(load) + " at " + load.joint());
+            said.add(text.given(load.magnitude()) + " " + way(TrussLayout.way(load.direction())) + " at " + load.joint());
         }
         return said.isEmpty() ? "No load acts on it." : sentence("The loads are " + listed(said));
     }
 
-    private static String way(Load load) {
-        Place way = TrussLayout.way(load.direction());
+    /** A way on the sheet: "down", "to the left", "at 225\u00b0". */
+    static String way(Place way) {
         if (Math.abs(way.x()) < 1e-9) {
             return way.y() > 0 ? "down" : "up";
         }
@@ -66,7 +66,7 @@ final class TrussWords {
         return "at " + Math.round(way.degrees()) + "\u00b0";
     }
 
-    private static String listed(List<String> items) {
+    static String listed(List<String> items) {
         if (items.size() > MANY) {
             return items.stream().limit(MANY).collect(Collectors.joining(", ")) + " and " + (items.size() - MANY)
                     + " more";

@@ -115,7 +115,8 @@ final class Clashes implements Element.Visitor<Void> {
         double above = size * 0.73;
         double below = size * (low ? 0.3 : 0.16);
         Place up = Place.towards(-text.turned()).left();
-        Place centre = place(text.at()).plus(up.times((above - below) / 2));
+        double start = text.anchor() == Element.Anchor.START ? width / 2 : 0;
+        Place centre = place(text.at()).plus(up.times((above - below) / 2)).plus(new Place(start, 0));
         String said = String.join("", text.spans().stream().map(Span::text).toList());
         writings.add(new Writing(said, Patch.box(centre, width, above + below, -text.turned()), size));
         return null;

@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import kingpost.statics.Solution;
+import kingpost.statics.Solver;
 import kingpost.svg.Svg;
 import kingpost.truss.TrussModel;
 
@@ -31,6 +33,8 @@ final class FigureGallery {
         for (TrussModel truss : Example.all()) {
             String name = truss.name().replaceAll("[^A-Za-z0-9]+", "-") + "-" + truss.members().size();
             figures.put("truss-" + name, TrussFigure.of(truss));
+            Solution solution = Solver.solve(truss);
+            figures.put("forces-" + name, ForceFigure.of(solution));
         }
         figures.put("truss-long", TrussFigure.of(Example.bridge(200, 3, 3, 1)));
         figures.put("truss-longish", TrussFigure.of(Example.bridge(30, 3, 3, 1)));
