@@ -78,13 +78,13 @@ public final class FreeBodyFigure {
         sheet.add(Layer.JOINTS, new Element.Circle(Place.ORIGIN.point(), 4.5,
                 Ink.line(Ink.BLACK, 1.6).filled(Ink.PAPER)), Patch.disc(Place.ORIGIN, 5));
         Caption caption = Caption.of(name, SIZE, Ink.BLACK).inBold();
-        sheet.label(new Label(caption, Spots.around(Place.ORIGIN, caption, new Place(-0.6, -0.8)), "joint " + name));
+        sheet.label(new Label(caption, Spots.around(Place.ORIGIN, caption, new Place(-0.6, -0.8)), "joint " + name, 0));
     }
 
     private void stub(Member member, Place way) {
         sheet.line(Layer.MEMBERS, way.times(GAP), way.times(STUB), Ink.PALE, 2.4);
         Caption caption = Caption.of(member.name(), SIZE - 1, Ink.MEMBER);
-        sheet.label(new Label(caption, Spots.atArrow(way.times(GAP), way.times(STUB), caption), member.name()));
+        sheet.label(new Label(caption, Spots.atArrow(way.times(GAP), way.times(STUB), caption), member.name(), 0));
     }
 
     private void force(JointForce force) {
@@ -178,7 +178,7 @@ public final class FreeBodyFigure {
 
     private void name(List<Span> spans, String colour, Place near, Place far, String key) {
         Caption caption = Caption.of(spans, SIZE, colour);
-        sheet.label(new Label(caption, Spots.atArrow(near, far, caption), key));
+        sheet.label(new Label(caption, Spots.atArrow(near, far, caption), key, 0));
     }
 
     private void slope(Vector along, Place way) {
@@ -218,9 +218,9 @@ public final class FreeBodyFigure {
         Caption caption = Caption.of(digits, 11, Ink.MEMBER);
         List<Spot> spots = new ArrayList<>();
         for (double gap : new double[] {2, 5, 9}) {
-            spots.add(new Spot(Spots.beside(at, outward, gap, caption), 0, gap / 20));
+            spots.add(new Spot(Spots.beside(at, outward, gap, caption), 0, at.plus(outward), gap / 20));
         }
-        sheet.label(new Label(caption, spots, digits));
+        sheet.label(new Label(caption, spots, digits, 0));
     }
 
     /** An arc from the nearer horizontal, with its degrees. */
@@ -240,9 +240,9 @@ public final class FreeBodyFigure {
         Place mid = Place.towards(start + turn / 2);
         List<Spot> spots = new ArrayList<>();
         for (double gap : new double[] {3, 7, 12, 20}) {
-            spots.add(new Spot(Spots.beside(mid.times(radius), mid, gap, caption), 0, gap / 20));
+            spots.add(new Spot(Spots.beside(mid.times(radius), mid, gap, caption), 0, mid.times(radius + 2), gap / 20));
         }
-        sheet.label(new Label(caption, spots, "angle"));
+        sheet.label(new Label(caption, spots, "angle", 0));
     }
 
     private void axes(Step.Axes axes) {
@@ -260,6 +260,6 @@ public final class FreeBodyFigure {
         Place tip = origin.plus(way.times(30));
         sheet.arrow(origin, tip, Ink.MEMBER, 1.1);
         Caption caption = Caption.of(name, 12, Ink.MEMBER);
-        sheet.label(new Label(caption, Spots.atArrow(origin, tip, caption), name));
+        sheet.label(new Label(caption, Spots.atArrow(origin, tip, caption), name, 0));
     }
 }
