@@ -42,9 +42,10 @@ class ArchitectureTest {
             Map.entry("agent", Set.of("display", "pipe")),
             Map.entry("session", Set.of("message", "evaluation", "display")),
             Map.entry("document", Set.of("wire", "message", "display", "evaluation", "session")),
+            Map.entry("recheck", Set.of("document", "evaluation")),
             Map.entry("page", Set.of("formula", "document")),
             Map.entry("cli", Set.of("message", "wire", "channels", "display", "evaluation", "session", "document",
-                    "page")));
+                    "recheck", "page")));
 
     private static final int FEWEST_CLASSES = 150;
 

@@ -34,6 +34,7 @@ public final class Main implements Runnable {
     static CommandLine commandLine(Supplier<? extends Evaluator> evaluator) {
         return new CommandLine(new Main())
                 .addSubcommand(new RunCommand(evaluator))
+                .addSubcommand(new RecheckCommand(evaluator))
                 .addSubcommand(new RegisterCommand())
                 .addSubcommand(new KernelCommand(evaluator))
                 .setExecutionExceptionHandler(new OneLine());
