@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How the calc VM is started and how long it may resist an interrupt.
@@ -45,6 +46,13 @@ public record CalcOptions(Path java, List<Path> classPath, List<String> flags, D
         var more = new ArrayList<>(flags);
         more.add(flag);
         return withFlags(more);
+    }
+
+    /** The heap's limit as the last {@code -Xmx} flag gives it: {@code "768 MB"}. */
+    Optional<String> heapLimit() {
+        return flags.stream().filter(flag -> flag.matches("-Xmx\\d+[kKmMgG]?")).reduce((first, last) -> last)
+                .map(flag -> flag.substring(4).replaceFirst("(?i)g$", " GB").replaceFirst("(?i)m$", " MB")
+                        .replaceFirst("(?i)k$", " KB"));
     }
 
     private static List<String> flagsInForce() {

@@ -1,5 +1,7 @@
 package kingpost.kernel.evaluation;
 
+import java.util.List;
+
 /** A cell's source by lines: where an offset is, and a caret under it. */
 record CellText(String text) {
 
@@ -25,12 +27,11 @@ record CellText(String text) {
     }
 
     /** The line with the offset in it, and a second line with a caret under the offset. */
-    String withCaret(int offset) {
+    List<String> withCaret(int offset) {
         int at = Math.max(0, Math.min(offset, text.length()));
         int start = at == 0 ? 0 : lineStart(at);
-        String line = line(lineOf(at));
         var under = new StringBuilder();
         text.substring(start, at).codePoints().forEach(c -> under.append(c == '\t' ? '\t' : ' '));
-        return "  " + line + "\n  " + under + "^";
+        return List.of("  " + line(lineOf(at)), "  " + under + "^");
     }
 }

@@ -3,16 +3,15 @@ package kingpost.kernel.evaluation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Optional;
 import jdk.jshell.Diag;
+import kingpost.kernel.evaluation.CompileMessage.Missing;
 
 /** Compiler messages in the cell's own lines and columns, without the compiler's noise. */
 final class CompileErrors {
 
     static final String NAME = "CompilationError";
     private static final int MOST = 10;
-    private static final Pattern SYMBOL = Pattern.compile("symbol:\\s*(.*)");
 
     private final CellText cell;
     private final int snippetStart;
@@ -29,37 +28,67 @@ final class CompileErrors {
         this.nearMiss = nearMiss;
     }
 
+    private record Error(int offset, String sentence) { }
+
     /** All errors of one statement as a failed outcome. */
     Outcome.Failed failed(List<Diag> diagnostics) {
-        List<Diag> errors = diagnostics.stream().filter(Diag::isError).toList();
-        var traceback = new ArrayList<String>();
-        String first = "";
-        int firstLine = 0;
-        for (Diag error : errors.subList(0, Math.min(MOST, errors.size()))) {
-            int at = snippetStart + (int) Math.max(0, error.getPosition());
-            String sentence = sentence(error, at);
-            if (first.isEmpty()) {
-                first = sentence;
-                firstLine = cell.lineOf(at);
-            }
-            traceback.add("Cell line " + cell.lineOf(at) + ": " + sentence);
-            traceback.addAll(List.of(cell.withCaret(at).split("\n")));
-        }
-        if (errors.size() > MOST) {
-            traceback.add("... and " + (errors.size() - MOST) + " more errors");
-        }
-        return new Outcome.Failed(Outcome.Kind.COMPILATION, NAME, first, traceback, firstLine);
+        List<Diag> all = diagnostics.stream().filter(Diag::isError).toList();
+        return outcome(all.stream().limit(MOST).map(this::error).distinct().toList(), all.size());
     }
 
-    private String sentence(Diag error, int at) {
-        String[] lines = error.getMessage(Locale.ENGLISH).split("\n");
-        String sentence = lines[0].strip();
-        for (String line : lines) {
-            Matcher symbol = SYMBOL.matcher(line.strip());
-            if (symbol.matches() && sentence.startsWith("cannot find symbol")) {
-                sentence = "cannot find " + symbol.group(1).strip().replaceAll("\\s+", " ");
+    /** A declaration that needs what is not there. */
+    Outcome.Failed failed(List<Missing> missing, int offset) {
+        return outcome(missing.stream().map(each -> {
+            int name = Math.max(offset, cell.text().indexOf(each.name(), offset));
+            return new Error(name, "cannot find " + each.sort().word() + " " + each.name()
+                    + nearMiss.hint(each, cell.text().substring(0, name)));
+        }).toList(), missing.size());
+    }
+
+    private Outcome.Failed outcome(List<Error> found, int count) {
+        List<Error> errors = found;
+        if (errors.isEmpty()) {
+            errors = List.of(new Error(snippetStart, "this cannot be compiled"));
+        }
+        var traceback = new ArrayList<String>();
+        for (Error error : errors) {
+            traceback.add("Cell line " + cell.lineOf(error.offset) + ": " + error.sentence);
+            traceback.addAll(cell.withCaret(error.offset));
+        }
+        if (count > MOST) {
+            traceback.add("... and " + (count - MOST) + " more errors");
+        }
+        return new Outcome.Failed(Outcome.Kind.COMPILATION, NAME, errors.get(0).sentence, traceback,
+                cell.lineOf(errors.get(0).offset));
+    }
+
+    private Error error(Diag diagnostic) {
+        int at = snippetStart + (int) Math.max(0, diagnostic.getPosition());
+        var message = CompileMessage.of(diagnostic.getMessage(Locale.ENGLISH));
+        if (message.sentence().startsWith("reached end of file")) {
+            return openBracket().orElse(new Error(at, "the cell ends in the middle of a statement"));
+        }
+        if (message.missing().isEmpty()) {
+            return new Error(at, message.sentence());
+        }
+        int name = cell.text().indexOf(message.missing().get().name(), at);
+        int where = name < 0 ? at : name;
+        return new Error(where, message.sentence() + nearMiss.hint(message.missing().get(),
+                cell.text().substring(0, where)));
+    }
+
+    /** The innermost bracket that is never closed. */
+    private Optional<Error> openBracket() {
+        var open = new ArrayList<Tokens.Token>();
+        for (Tokens.Token token : Tokens.withoutComments(cell.text())) {
+            if (token.is('{') || token.is('(') || token.is('[')) {
+                open.add(token);
+            } else if ((token.is('}') || token.is(')') || token.is(']')) && !open.isEmpty()) {
+                open.remove(open.size() - 1);
             }
         }
-        return sentence + nearMiss.hint(cell.text(), at, sentence);
+        return open.isEmpty() ? Optional.empty() : Optional.of(
+                new Error(open.get(open.size() - 1).start(), "the cell ends before this "
+                        + open.get(open.size() - 1).text() + " is closed"));
     }
 }

@@ -10,11 +10,9 @@ import kingpost.kernel.display.MimeBundle;
 public final class JShellEvaluator implements Evaluator {
 
     private final CompletableFuture<Shell> shell;
-    private final CalcOptions options;
     private volatile CellRun running;
 
-    private JShellEvaluator(CompletableFuture<Shell> shell, CalcOptions options) {
-        this.options = options;
+    private JShellEvaluator(CompletableFuture<Shell> shell) {
         this.shell = shell;
     }
 
@@ -31,7 +29,7 @@ public final class JShellEvaluator implements Evaluator {
                 var made = new Shell(options);
                 made.inTurn(() -> {
                     shell.complete(made);
-                    return warmUp(made, options);
+                    return warmUp(made);
                 });
             } catch (RuntimeException | Error failed) {
                 shell.completeExceptionally(failed);
@@ -39,19 +37,19 @@ public final class JShellEvaluator implements Evaluator {
         }, "evaluator start");
         starter.setDaemon(true);
         starter.start();
-        return new JShellEvaluator(shell, options);
+        return new JShellEvaluator(shell);
     }
 
-    private static Outcome warmUp(Shell shell, CalcOptions options) {
+    private static Outcome warmUp(Shell shell) {
         Preload.imports().forEach(shell.jshell()::eval);
-        return new CellRun(shell, CellRequest.of("1 + 1"), NoOutput.INSTANCE, options.stopLimit()).run();
+        return new CellRun(shell, CellRequest.of("1 + 1"), NoOutput.INSTANCE).run();
     }
 
     @Override
     public Outcome run(CellRequest cell, CellOutput output) {
         Shell ready = shell.join();
         return ready.inTurn(() -> {
-            running = new CellRun(ready, cell, output, options.stopLimit());
+            running = new CellRun(ready, cell, output);
             try {
                 return running.run();
             } finally {

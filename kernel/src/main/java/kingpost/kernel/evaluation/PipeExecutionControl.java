@@ -204,6 +204,23 @@ final class PipeExecutionControl implements ExecutionControl {
         return askedClass;
     }
 
+    /** Sets variables to null; the share of the heap that is free then, in per cent, or 0 if nobody answers. */
+    int release(JShell jshell, List<VarSnippet> variables) {
+        try {
+            return (Integer) link().request(Kind.RELEASE, REQUEST_MILLIS,
+                    variables.stream().map(v -> classOf(jshell, v)).toList(),
+                    variables.stream().map(VarSnippet::name).toList());
+        } catch (CalcLost | TimeoutException gone) {
+            return 0;
+        }
+    }
+
+    /** Ends the calc VM for this reason. */
+    void end(String reason) {
+        loss = Optional.of(reason);
+        link.thenAccept(each -> each.destroy(reason));
+    }
+
     /** The names that a variable's value offers inside quotes for a method; none when it does not answer quickly. */
     @SuppressWarnings("unchecked")
     List<String> names(JShell jshell, VarSnippet variable, String method) {

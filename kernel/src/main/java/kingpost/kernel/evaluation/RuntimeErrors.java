@@ -28,7 +28,8 @@ final class RuntimeErrors {
     Outcome.Failed failed(EvalException thrown, List<Ending.Thrown> chain) {
         Ending.Thrown first = chain.get(0);
         String name = simple(first.type());
-        String message = first.message().orElse("");
+        String message = first.message().orElse(first.type().equals("java.lang.StackOverflowError")
+                ? "calls go too deep; see where the recursion ends" : "");
         int line = firstCellLine(thrown.getStackTrace());
         var traceback = new ArrayList<String>();
         if (first.ours()) {
@@ -53,7 +54,7 @@ final class RuntimeErrors {
         }
     }
 
-    private static String headline(String name, String message) {
+    static String headline(String name, String message) {
         return message.isEmpty() ? name : name + ": " + message;
     }
 
@@ -63,7 +64,7 @@ final class RuntimeErrors {
         return own.substring(own.lastIndexOf('.') + 1).replace('$', '.');
     }
 
-    private int firstCellLine(StackTraceElement[] frames) {
+    int firstCellLine(StackTraceElement[] frames) {
         for (StackTraceElement frame : frames) {
             Origins.Origin origin = originOf(frame);
             if (origin != null && origin.cell() == cell) {
@@ -78,7 +79,7 @@ final class RuntimeErrors {
     }
 
     /** The cell's frames first; how many others there were, last. */
-    private List<String> frames(StackTraceElement[] frames) {
+    List<String> frames(StackTraceElement[] frames) {
         var lines = new ArrayList<String>();
         int folded = 0;
         int own = 0;
@@ -86,7 +87,7 @@ final class RuntimeErrors {
             Origins.Origin origin = originOf(frame);
             if (origin == null) {
                 folded++;
-            } else if (++own <= MOST_FRAMES) {
+            } else if (++own <= MOST_FRAMES && !repeats(lines, place(frame, origin))) {
                 lines.add(place(frame, origin));
             }
         }
@@ -97,6 +98,10 @@ final class RuntimeErrors {
             lines.add("  (" + folded + (folded == 1 ? " frame" : " frames") + " of the JDK and libraries folded)");
         }
         return lines;
+    }
+
+    private static boolean repeats(List<String> lines, String next) {
+        return !lines.isEmpty() && lines.get(lines.size() - 1).equals(next);
     }
 
     private String place(StackTraceElement frame, Origins.Origin origin) {

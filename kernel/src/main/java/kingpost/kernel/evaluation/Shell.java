@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -28,10 +29,14 @@ final class Shell {
     private final CellOutputs outputs = new CellOutputs();
     private final PipeExecutionControl control;
     private final JShell jshell;
+    private final CalcOptions options;
+    /** Names of variables that were taken away, with the reason; until they are declared again. */
+    private final Map<String, String> absent = new ConcurrentHashMap<>();
     private final Origins origins = new Origins();
     private final CodeQuestions questions = new CodeQuestions(this);
 
     Shell(CalcOptions options) {
+        this.options = options;
         control = new PipeExecutionControl(lock, options, outputs);
         jshell = JShell.builder().executionEngine(new Provider(control), Map.of())
                 .compilerOptions("-proc:none", "-Xlint:none")
@@ -82,6 +87,25 @@ final class Shell {
         return questions;
     }
 
+    CalcOptions options() {
+        return options;
+    }
+
+    /** Why a variable that was there is there no more. */
+    Optional<String> whyAbsent(String name) {
+        return Optional.ofNullable(absent.get(name));
+    }
+
+    /** Takes variables away; a cell that uses one is told why. */
+    void forget(List<VarSnippet> variables, String reason) {
+        for (VarSnippet variable : variables) {
+            jshell.drop(variable);
+            origins.forget(variable.id());
+            absent.put(variable.name(), reason);
+        }
+        control.classes().keepRecent();
+    }
+
     Origins origins() {
         return origins;
     }
@@ -95,13 +119,21 @@ final class Shell {
             control.classes().dropRecent();
         }
         for (SnippetEvent event : events) {
-            Snippet snippet = event.snippet();
-            if (event.exception() != null && snippet.kind() == Snippet.Kind.VAR || Snippets.isTemporary(snippet)) {
-                jshell.drop(snippet);
+            settle(event.snippet(), event.exception() != null);
+        }
+    }
+
+    private void settle(Snippet snippet, boolean failed) {
+        if (Snippets.isTemporary(snippet)) {
+            jshell.drop(snippet);
+        } else if (snippet instanceof VarSnippet variable) {
+            absent.remove(variable.name());
+            if (failed && jshell.status(variable).isActive()) {
+                forget(List.of(variable), "the statement that declares it failed; correct and run it again");
             }
-            if (!Snippets.isDeclaration(snippet)) {
-                origins.forget(snippet.id());
-            }
+        }
+        if (!Snippets.isDeclaration(snippet)) {
+            origins.forget(snippet.id());
         }
     }
 
@@ -121,8 +153,7 @@ final class Shell {
         } catch (CalcLost again) {
             problem = " No new one could be started: " + again.getMessage() + ".";
         }
-        variables.forEach(jshell::drop);
-        control.classes().keepRecent();
+        forget(variables, "it was lost when the calculation process ended; run its cell again");
         return "The calculation process ended: " + how + "." + (problem.isEmpty() ? whatIsBack(variables) : problem);
     }
 

@@ -63,34 +63,159 @@ class CellIT {
         assertEquals("[stdout a, stderr b, stdout c\n]", output.events.toString());
     }
 
+    private String tracebackOf(String code) {
+        return String.join("\n", failureOf(code).traceback());
+    }
+
     @Test
     void stopsAtTheFirstError() {
         var failed = failureOf("System.out.println(\"first\");\nint q = 1 / 0;\nSystem.out.println(\"never\");");
         assertEquals("first\n", output.stdout.toString());
         assertEquals(2, failed.line());
         assertEquals("ArithmeticException", failed.name());
-        System.err.println(String.join("\n", failed.traceback()));
+        assertEquals("/ by zero", failed.message());
+        assertEquals("ArithmeticException: / by zero\n  at cell line 2: int q = 1 / 0;",
+                String.join("\n", failed.traceback()));
+        assertTrue(tracebackOf("q").contains("cannot find variable q: the statement that declares it failed"));
     }
 
     @Test
     void showsCompileErrorsUnderTheCellsOwnLine() {
-        var failed = failureOf("int a = 1;\n\nint b = lenght + 2;");
-        assertEquals(3, failed.line());
-        System.err.println(String.join("\n", failed.traceback()));
-        var several = failureOf("int a = 1;\nvoid g() {\n   int s = \"x\";\n\tString t = 5;\n}");
-        System.err.println(String.join("\n", several.traceback()));
-        var open = failureOf("int a = 1;\nvoid g() {\n   int s = 1;");
-        System.err.println(String.join("\n", open.traceback()));
-        var wrong = failureOf("int a = 1;\nint b = = 3;");
-        System.err.println(String.join("\n", wrong.traceback()));
-        var deep = failureOf("""
-            int inner(int x) {
-                return 10 / x;
-            }
-            class K { int go() { return List.of(1).stream().map(x -> inner(0)).findFirst().get(); } }
-            new K().go();
-            """);
-        System.err.println(String.join("\n", deep.traceback()));
+        assertEquals("Cell line 4: cannot find variable lenght; did you mean length?\n  int b = 2 + lenght;\n              ^",
+                tracebackOf("int length = 1;\n\n// so\nint b = 2 + lenght;"));
+        assertEquals("""
+                Cell line 3: incompatible types: String cannot be converted to int
+                     int s = "x";
+                             ^
+                Cell line 4: incompatible types: int cannot be converted to String
+                  \tString t = 5;
+                  \t           ^""", tracebackOf("int a = 1;\nvoid g() {\n   int s = \"x\";\n\tString t = 5;\n}"));
+        assertEquals("Cell line 2: the cell ends before this { is closed\n  void g() {\n           ^",
+                tracebackOf("int a = 1;\nvoid g() {\n   int s = 1;"));
+        assertEquals("Cell line 2: illegal start of expression\n  int b = = 3;\n          ^",
+                tracebackOf("int a = 1;\nint b = = 3;"));
+    }
+
+    @Test
+    void putsTheCaretRightAfterWideCharacters() {
+        assertEquals("Cell line 1: cannot find variable nix\n  /* \uD835\uDF0E */ int b = nix;\n                  ^",
+                tracebackOf("/* \uD835\uDF0E */ int b = nix;"));
+    }
+
+    @Test
+    void saysWhatCouldHaveBeenMeant() {
+        run("int twice(int n) { return 2 * n; } String text = \"abc\"; record Beam(int span) { }");
+        assertTrue(tracebackOf("twce(3)").startsWith("Cell line 1: cannot find method twce(int); did you mean twice(...)?"),
+                tracebackOf("twce(3)"));
+        assertTrue(tracebackOf("text.lenght()").contains("in text, which is a String; did you mean length()?"),
+                tracebackOf("text.lenght()"));
+        assertTrue(tracebackOf("text.length").contains("did you mean length()?"));
+        assertTrue(tracebackOf("new Baem(3)").contains("did you mean Beam"), tracebackOf("new Baem(3)"));
+        assertTrue(tracebackOf("kNN(3)").contains("did you mean kN"), tracebackOf("kNN(3)"));
+        assertTrue(tracebackOf("var f = new DecimalFormat(\"0\");").contains("import java.text.DecimalFormat"),
+                tracebackOf("var f = new DecimalFormat(\"0\");"));
+        assertTrue(tracebackOf("twice()").contains("twice takes (int), not no arguments"), tracebackOf("twice()"));
+        assertTrue(tracebackOf("text.indexOf()").contains("indexOf cannot take no arguments; it takes (int) or (int, int)"),
+                tracebackOf("text.indexOf()"));
+    }
+
+    @Test
+    void showsTheCellsFramesFirst() {
+        run("int inner(int x) {\n    return 10 / x;\n}");
+        assertEquals("""
+                ArithmeticException: / by zero
+                  at line 2 of an earlier cell, in inner: return 10 / x;
+                  at cell line 3, in a lambda: return List.of(1).stream().map(x -> inner(0)).findFirst().get();
+                  at cell line 3, in go: return List.of(1).stream().map(x -> inner(0)).findFirst().get();
+                  at cell line 6: new K().go();
+                  (9 frames of the JDK and libraries folded)""", tracebackOf("""
+                class K {
+                    int go() {
+                        return List.of(1).stream().map(x -> inner(0)).findFirst().get();
+                    }
+                }
+                new K().go();
+                """));
+    }
+
+    @Test
+    void showsCauses() {
+        assertEquals("""
+                IllegalStateException: outer
+                  at cell line 1: throw new IllegalStateException("outer", new RuntimeException("inner"));
+                Caused by RuntimeException: inner
+                  at cell line 1: throw new IllegalStateException("outer", new RuntimeException("inner"));""",
+                tracebackOf("throw new IllegalStateException(\"outer\", new RuntimeException(\"inner\"));"));
+    }
+
+    @Test
+    void showsTheLibrarysOwnErrorsAsOneSentence() {
+        assertEquals("Member AB: no.\n  at cell line 2: throw new kingpost.units.CalculationException(\"Member AB: no.\");",
+                tracebackOf("\nthrow new kingpost.units.CalculationException(\"Member AB: no.\");"));
+    }
+
+    @Test
+    void notesWhatADeclarationStillLacks() {
+        assertEquals("(none)", resultOf("int later(int x) { return evenLater(x) + 1; }"));
+        assertEquals("Note: later uses method evenLater(int), not defined so far; define it before later is used.\n",
+                output.stderr.toString());
+        var failed = failureOf("int a = 0;\nlater(3)");
+        assertEquals("later uses method evenLater(int), which is not defined; define it first.", failed.message());
+        assertEquals(2, failed.line());
+        assertEquals("7", resultOf("int evenLater(int x) { return 2 * x; } later(3)"));
+        assertTrue(tracebackOf("Nope n = null;").contains("cannot find type Nope"));
+        assertTrue(tracebackOf("Nope n;").contains("cannot find type Nope"));
+    }
+
+    @Test
+    void asksTheUser() {
+        output.answers.add("Ada");
+        var done = assertInstanceOf(Outcome.Completed.class, evaluator.run(new CellRequest(
+                "System.out.print(\"Name? \"); new Scanner(System.in).nextLine()", false, true, Map.of()), output));
+        assertEquals("Ada", done.result().orElseThrow().data().get(MimeBundle.PLAIN));
+        assertEquals("[stdout Name? , input  false]", output.events.toString());
+        assertTrue(failureOf("System.in.read()").message().contains("nobody can be asked"));
+    }
+
+    @Test
+    void sendsLateOutputToTheCellThatStartedIt() throws Exception {
+        run("new Thread(() -> { for (int i = 0; i < 3; i++) { System.out.println(\"late\" + i); "
+                + "try { Thread.sleep(300); } catch (InterruptedException e) { } } }).start();");
+        var other = new RecordedOutput();
+        evaluator.run(CellRequest.of("System.out.println(\"other\")"), other);
+        Thread.sleep(1500);
+        assertEquals("late0\nlate1\nlate2\n", output.stdout.toString());
+        assertEquals("other\n", other.stdout.toString());
+    }
+
+    @Test
+    void givesTheRunningCellWhatChildProcessesPrint() throws Exception {
+        run("new ProcessBuilder(\"echo\", \"from a child\").inheritIO().start().waitFor(); Thread.sleep(300);");
+        assertEquals("from a child\n", output.stdout.toString());
+    }
+
+    @Test
+    void keepsHugeValuesShort() {
+        String huge = resultOf("\"x\".repeat(100_000_000)");
+        assertTrue(huge.length() < 200_000, () -> "" + huge.length());
+        assertTrue(huge.endsWith("(100,000,000 characters in all; print the part you need)"));
+        assertTrue(resultOf("IntStream.range(0, 1_000_000).boxed().toList()").endsWith("198, 199, ... 999,800 more]"));
+        assertEquals("[[1, 2], [x=null], \"s\"]".replace("[x=null]", "{\"x\"=3.5}"),
+                resultOf("List.of(List.of(1, 2), Map.of(\"x\", 3.5), \"s\")"));
+    }
+
+    @Test
+    void printsAMillionLines() {
+        run("for (int i = 0; i < 1_000_000; i++) System.out.println(i);");
+        assertEquals(6_888_890, output.stdout.length());
+        assertTrue(output.stdout.toString().endsWith("999998\n999999\n"));
+        System.out.println("a million lines came in " + output.events.size() + " pieces");
+    }
+
+    @Test
+    void survivesAValueThatCannotBeShown() {
+        var failed = failureOf("new Object() { public String toString() { throw new IllegalStateException(\"no\"); } }");
+        assertEquals("The value cannot be shown: IllegalStateException: no", failed.message());
     }
 
     @Test
