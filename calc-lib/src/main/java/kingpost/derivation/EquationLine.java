@@ -1,5 +1,7 @@
 package kingpost.derivation;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -14,6 +16,8 @@ import kingpost.derivation.Expression.Relator;
 public record EquationLine(Optional<Expression> lead, Expression left, Relator relator, Expression right,
                            String remark) {
 
+    private static final int SIGN = 3;
+
     public EquationLine {
         Objects.requireNonNull(lead, "lead");
         Objects.requireNonNull(left, "left");
@@ -24,6 +28,33 @@ public record EquationLine(Optional<Expression> lead, Expression left, Relator r
 
     public static EquationLine of(Expression left, Relator relator, Expression right) {
         return new EquationLine(Optional.empty(), left, relator, right, "");
+    }
+
+    /**
+     * The terms added up and compared, on as many lines as it takes to keep each within about {@code width}
+     * characters; a line breaks before a sign.
+     */
+    public static List<EquationLine> sum(List<Expression.Term> terms, Relator relator, Expression right, int width) {
+        List<EquationLine> lines = new ArrayList<>();
+        List<Expression.Term> line = new ArrayList<>();
+        int used = 0;
+        for (Expression.Term term : terms) {
+            int needed = Breadth.of(term.value()) + SIGN;
+            if (!line.isEmpty() && used + needed > width) {
+                lines.add(goingOn(Expressions.sum(line, !lines.isEmpty())));
+                line.clear();
+                used = 0;
+            }
+            line.add(term);
+            used += needed;
+        }
+        lines.add(of(Expressions.sum(line, !lines.isEmpty()), relator, right));
+        return lines;
+    }
+
+    /** A line whose left side goes on in the next one, which begins with a sign. */
+    public static EquationLine goingOn(Expression left) {
+        return of(left, Relator.GOES_ON, new Expression.Words(""));
     }
 
     public EquationLine ledBy(Expression which) {

@@ -126,8 +126,18 @@ public sealed interface Expression {
         }
     }
 
-    /** Terms added and subtracted; a single term with {@code minus} is a negative. At least one term. */
-    record Sum(List<Term> terms) implements Expression {
+    /**
+     * Terms added and subtracted; a single term with {@code minus} is a negative.
+     *
+     * @param terms     at least one
+     * @param signFirst whether the first term shows its sign even when that is a plus, because the sum goes on from a
+     *                  line above
+     */
+    record Sum(List<Term> terms, boolean signFirst) implements Expression {
+        public Sum(List<Term> terms) {
+            this(terms, false);
+        }
+
         public Sum {
             terms = List.copyOf(terms);
             if (terms.isEmpty()) {
@@ -247,7 +257,7 @@ public sealed interface Expression {
         public Relation {
             sides = List.copyOf(sides);
             relators = List.copyOf(relators);
-            if (relators.isEmpty() || sides.size() != relators.size() + 1) {
+            if (relators.isEmpty() || sides.size() != relators.size() + 1 || relators.contains(Relator.GOES_ON)) {
                 throw new IllegalArgumentException("Relation: " + sides.size() + " sides and " + relators.size()
                         + " relations; give one relation between each side and the next");
             }
@@ -260,7 +270,11 @@ public sealed interface Expression {
     }
 
     /** How two sides compare. */
-    enum Relator { EQUAL, ABOUT, LESS, GREATER, AT_MOST, AT_LEAST, NOT_EQUAL }
+    enum Relator {
+        EQUAL, ABOUT, LESS, GREATER, AT_MOST, AT_LEAST, NOT_EQUAL,
+        /** Not yet: the left side of an {@link EquationLine} goes on in the next line. */
+        GOES_ON
+    }
 
     /** The sum of all of a kind: ΣF with subscript x. */
     record Sigma(Expression summand) implements Expression {

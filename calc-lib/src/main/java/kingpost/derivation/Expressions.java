@@ -83,16 +83,21 @@ public final class Expressions {
 
     /** The terms added up; with no terms, nothing is left: 0. */
     public static Expression sum(List<Term> terms) {
+        return sum(terms, false);
+    }
+
+    /** The same; with {@code signFirst} it goes on from a line above and begins with a sign. */
+    static Expression sum(List<Term> terms, boolean signFirst) {
         if (terms.isEmpty()) {
             return number(0);
         }
         List<Term> written = new ArrayList<>();
         for (Term term : terms) {
-            boolean signBefore = term.minus() || !written.isEmpty();
+            boolean signBefore = signFirst || term.minus() || !written.isEmpty();
             written.add(new Term(term.minus(), inSum(term.value(), signBefore)));
         }
-        boolean single = written.size() == 1 && !written.get(0).minus();
-        return single ? written.get(0).value() : new Sum(written);
+        boolean single = !signFirst && written.size() == 1 && !written.get(0).minus();
+        return single ? written.get(0).value() : new Sum(written, signFirst);
     }
 
     public static Term plus(Expression value) {

@@ -1,6 +1,5 @@
 package kingpost.explain;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import kingpost.derivation.Block;
@@ -34,13 +33,8 @@ final class BodyEquations {
         if (equation.role() instanceof Role.Gives gives && equation.terms().size() == 1) {
             return new Equations(List.of(answer(equation, gives.unknown()).ledBy(lead(equation.kind()))));
         }
-        List<EquationLine> lines = new ArrayList<>();
-        lines.add(line(shares.stream().map(Share::symbolic).toList()).ledBy(lead(equation.kind())));
         boolean check = equation.role() instanceof Role.Check;
-        if (shares.stream().anyMatch(Share::hasNumbersToPutIn)) {
-            EquationLine numbers = line(shares.stream().map(Share::numeric).toList());
-            lines.add(check ? numbers.remarked("holds") : numbers);
-        }
+        List<EquationLine> lines = Share.lines(shares, lead(equation.kind()), check);
         if (equation.role() instanceof Role.Gives gives) {
             lines.add(answer(equation, gives.unknown()));
         }
@@ -52,10 +46,6 @@ final class BodyEquations {
                 .mapToDouble(Term::value).findFirst().orElse(0);
         String remark = unknown instanceof Source.OfReaction reaction ? Heading.words(reaction, value) : "";
         return EquationLine.of(notation.symbol(unknown), Relator.EQUAL, notation.answer(value)).remarked(remark);
-    }
-
-    private static EquationLine line(List<Expression.Term> terms) {
-        return EquationLine.of(Expressions.sum(terms), Relator.EQUAL, Expressions.number(0));
     }
 
     private static Expression lead(Kind kind) {

@@ -85,7 +85,7 @@ final class Given {
     }
 
     private Phrase load(Load load) {
-        if (load instanceof Load.Components parts) {
+        if (load instanceof Load.Components parts && !Heading.isUpright(Heading.vector(load.direction()))) {
             return Phrase.of("A load with the components ").math(Notation.given(parts.fx())).text(" along x and ")
                     .math(Notation.given(parts.fy())).text(" along y acts on joint ").strong(load.joint()).text(".");
         }

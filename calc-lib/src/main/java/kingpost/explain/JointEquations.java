@@ -62,17 +62,7 @@ final class JointEquations {
 
     private List<EquationLine> lines(AxisEquation equation, boolean check) {
         List<Share> shares = equation.terms().stream().map(term -> share(term, equation.axis())).toList();
-        List<EquationLine> lines = new ArrayList<>();
-        lines.add(line(shares.stream().map(Share::symbolic).toList()).ledBy(lead(equation.axis())));
-        if (shares.stream().anyMatch(Share::hasNumbersToPutIn)) {
-            EquationLine numbers = line(shares.stream().map(Share::numeric).toList());
-            lines.add(check ? numbers.remarked("holds") : numbers);
-        }
-        return lines;
-    }
-
-    private static EquationLine line(List<Expression.Term> terms) {
-        return EquationLine.of(Expressions.sum(terms), Relator.EQUAL, Expressions.number(0));
+        return Share.lines(shares, lead(equation.axis()), check);
     }
 
     /** The sum's name with the sense that counts as positive. */

@@ -1,6 +1,11 @@
 package kingpost.explain;
 
+import java.util.ArrayList;
+import java.util.List;
+
+import kingpost.derivation.EquationLine;
 import kingpost.derivation.Expression;
+import kingpost.derivation.Expression.Relator;
 import kingpost.derivation.Expressions;
 
 /**
@@ -14,10 +19,34 @@ import kingpost.derivation.Expressions;
  */
 record Share(boolean negative, Cosine cosine, Expression force, Expression value, Expression arm) {
 
+    /** Characters of an equation on one line, so that a printed page has room for it. */
+    private static final int WIDTH = 50;
     private static final Expression NO_ARM = Expressions.number(1);
 
     static Share ofSum(boolean negative, Cosine cosine, Expression force, Expression value) {
         return new Share(negative, cosine, force, value, NO_ARM);
+    }
+
+    /**
+     * The shares summed up to nothing: with symbols and then, where that says more, with numbers.
+     *
+     * @param check whether nothing is unknown in it, so that the numbers show that it holds
+     */
+    static List<EquationLine> lines(List<Share> shares, Expression lead, boolean check) {
+        List<EquationLine> lines = new ArrayList<>(line(shares.stream().map(Share::symbolic).toList()));
+        lines.set(0, lines.get(0).ledBy(lead));
+        if (shares.stream().anyMatch(Share::hasNumbersToPutIn)) {
+            lines.addAll(line(shares.stream().map(Share::numeric).toList()));
+        }
+        if (check) {
+            int last = lines.size() - 1;
+            lines.set(last, lines.get(last).remarked("holds"));
+        }
+        return lines;
+    }
+
+    private static List<EquationLine> line(List<Expression.Term> terms) {
+        return EquationLine.sum(terms, Relator.EQUAL, Expressions.number(0), WIDTH);
     }
 
     /** With the force's symbol and the slope's fraction or angle. */

@@ -22,6 +22,8 @@ import kingpost.derivation.Table;
  */
 public final class LatexRenderer implements Renderer {
 
+    /** Rows that surely fit on a page; a longer table is one that breaks across pages (package longtable). */
+    private static final int LONGEST_IN_ONE_PIECE = 30;
     private static final String[] HEADINGS = {"\\subsection*", "\\subsubsection*", "\\paragraph*", "\\subparagraph*"};
 
     @Override
@@ -81,10 +83,11 @@ public final class LatexRenderer implements Renderer {
             if (!table.caption().isEmpty()) {
                 out.append("{\\small ").append(phrase(table.caption())).append("}\\par\\smallskip\n");
             }
-            out.append("\\begin{tabular}{").append(columns).append("}\n\\hline\n");
+            String environment = table.rows().size() > LONGEST_IN_ONE_PIECE ? "longtable" : "tabular";
+            out.append("\\begin{" + environment + "}{").append(columns).append("}\n\\hline\n");
             out.append(row(table.columns().stream().map(Table.Column::head).toList())).append("\\hline\n");
             table.rows().forEach(row -> out.append(row(row)));
-            return out.append("\\hline\n\\end{tabular}\n\\end{center}").toString();
+            return out.append("\\hline\n\\end{" + environment + "}\n\\end{center}").toString();
         }
 
         private static char column(Table.Align align) {

@@ -47,6 +47,7 @@ final class LinearExpression implements Expression.Visitor<String> {
             case AT_MOST -> "≤";
             case AT_LEAST -> "≥";
             case NOT_EQUAL -> "≠";
+            case GOES_ON -> "";
         };
     }
 
@@ -100,8 +101,8 @@ final class LinearExpression implements Expression.Visitor<String> {
     public String sum(Sum sum) {
         StringBuilder out = new StringBuilder();
         for (Term term : sum.terms()) {
-            String sign = term.minus() ? "−" : out.isEmpty() ? "" : "+";
-            out.append(out.isEmpty() ? sign : " " + sign + " ").append(of(term.value()));
+            String sign = term.minus() ? "−" : out.isEmpty() && !sum.signFirst() ? "" : "+";
+            out.append(out.isEmpty() ? sum.signFirst() ? sign + " " : sign : " " + sign + " ").append(of(term.value()));
         }
         return out.toString();
     }

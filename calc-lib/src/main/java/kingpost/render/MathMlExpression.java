@@ -52,10 +52,12 @@ final class MathMlExpression implements Expression.Visitor<String> {
         StringBuilder out = new StringBuilder("<math display=\"block\"><mtable displaystyle=\"true\">");
         for (EquationLine line : lines) {
             String lead = line.lead().map(which -> row(of(which) + operator(":"))).orElse("");
+            String right = line.relator() == Relator.GOES_ON ? ""
+                    : row(operator(relator(line.relator())) + of(line.right()));
             out.append("\n<mtr>")
                     .append(cell("left", "1.5em 0.2em 0", lead))
                     .append(cell("right", "0", of(line.left())))
-                    .append(cell("left", "0", row(operator(relator(line.relator())) + of(line.right()))))
+                    .append(cell("left", "0", right))
                     .append(cell("left", "0 0.2em 1.5em", line.remark().isEmpty() ? "" : text(line.remark())))
                     .append("</mtr>");
         }
@@ -71,6 +73,7 @@ final class MathMlExpression implements Expression.Visitor<String> {
             case AT_MOST -> "≤";
             case AT_LEAST -> "≥";
             case NOT_EQUAL -> "≠";
+            case GOES_ON -> "";
         };
     }
 
@@ -150,8 +153,9 @@ final class MathMlExpression implements Expression.Visitor<String> {
     public String sum(Sum sum) {
         StringBuilder out = new StringBuilder();
         for (Term term : sum.terms()) {
-            String form = out.isEmpty() ? "<mo form=\"prefix\">" : "<mo form=\"infix\">";
-            String sign = term.minus() ? "−" : out.isEmpty() ? "" : "+";
+            boolean leads = out.isEmpty() && !sum.signFirst();
+            String form = leads ? "<mo form=\"prefix\">" : "<mo form=\"infix\">";
+            String sign = term.minus() ? "−" : leads ? "" : "+";
             out.append(sign.isEmpty() ? "" : form + sign + "</mo>").append(of(term.value()));
         }
         return row(out.toString());

@@ -57,6 +57,7 @@ final class TexExpression implements Expression.Visitor<String> {
             case AT_MOST -> "\\le";
             case AT_LEAST -> "\\ge";
             case NOT_EQUAL -> "\\ne";
+            case GOES_ON -> "";
         };
     }
 
@@ -111,8 +112,9 @@ final class TexExpression implements Expression.Visitor<String> {
     public String sum(Sum sum) {
         StringBuilder out = new StringBuilder();
         for (Term term : sum.terms()) {
-            String sign = term.minus() ? "-" : out.isEmpty() ? "" : "+";
-            out.append(out.isEmpty() ? sign : " " + sign + " ").append(of(term.value()));
+            String sign = term.minus() ? "-" : out.isEmpty() && !sum.signFirst() ? "" : "+";
+            String leading = sum.signFirst() ? "{}" + sign + " " : sign;
+            out.append(out.isEmpty() ? leading : " " + sign + " ").append(of(term.value()));
         }
         return out.toString();
     }
@@ -199,7 +201,7 @@ final class TexExpression implements Expression.Visitor<String> {
             case UP_LEFT -> "{\\nwarrow}{+}";
             case DOWN_RIGHT -> "{\\searrow}{+}";
             case DOWN_LEFT -> "{+}{\\swarrow}";
-        };
+        } + "\\;";
     }
 
     @Override

@@ -72,7 +72,7 @@ final class SampleDerivations {
                 new Equation(equal(greek("theta"), atan(fraction(3, 4)), amount("36.9", "°")), "from the slope"),
                 new Equation(then(relation(root(number(2)), Relator.ABOUT, number("1.41")), Relator.AT_MOST,
                         number("1.2e-3")), ""),
-                equilibrium(), otherExpressions(), figure("A beam.", "A line with an arrow at its end."),
+                equilibrium(), otherExpressions(), longSum(), figure("A beam.", "A line with an arrow at its end."),
                 table("Forces", "AB", "−12.5"),
                 new Listing(false, List.of(Phrase.of("first point"), Phrase.of("second point"))),
                 new Listing(true, List.of(Phrase.of("first step"), Phrase.of("second step"))),
@@ -117,6 +117,11 @@ final class SampleDerivations {
                         product(Times.DOT, amount("1.5", "kN/m²"), amount("4", "kip·ft"), words("as given"))),
                 EquationLine.of(symbol("d"), Relator.EQUAL,
                         call("min", symbol("b"), product(number(2), call("ln", symbol("h")))))));
+    }
+
+    private static Block longSum() {
+        return new Equations(EquationLine.sum(List.of(plus(symbol("a")), plus(amount("12", "kN")), minus(symbol("b")),
+                plus(amount("-3", "kN"))), Relator.EQUAL, number(0), 14));
     }
 
     private static Figure figure(String caption, String description) {
