@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import kingpost.statics.AxisEquation.Axis;
 import kingpost.statics.AxisEquation.Role;
 import kingpost.statics.BodyEquation.Kind;
 
@@ -15,11 +14,11 @@ final class CheckWork {
     private final Inspections inspections;
     private final Route route;
     private final Values values;
-    private final WholeBody body;
+    private final Body body;
     private final double scale;
     private double worst;
 
-    CheckWork(Network network, Inspections inspections, Route route, Values values, WholeBody body) {
+    CheckWork(Network network, Inspections inspections, Route route, Values values, Body body) {
         this.network = network;
         this.inspections = inspections;
         this.route = route;
@@ -34,7 +33,7 @@ final class CheckWork {
         List<BodyEquation> whole = wholeBody();
         whole.forEach(e -> measure(e.residual(),
                 e.kind() instanceof Kind.Moment ? scale * body.extentInMetres() : scale));
-        SolutionOrder order = SolutionOrder.of(network, route.joints().turns());
+        SolutionOrder order = SolutionOrder.of(network, route.moves());
         EquilibriumSystem system = new EquilibriumSystem(network, order);
         Map<String, Checks.SecondAnswer> second = second(system.solve());
         return new Checks(unused, whole, second, scale, worst, system.condition());
@@ -49,7 +48,7 @@ final class CheckWork {
         for (int u = 0; u < network.unknowns(); u++) {
             scale = Math.max(scale, Math.abs(values.get(u)));
         }
-        for (WholeBody.Force force : body.forces()) {
+        for (Body.Force force : body.forces()) {
             scale = Math.max(scale, force.load());
         }
         return scale == 0 ? 1 : scale;
@@ -60,14 +59,16 @@ final class CheckWork {
         boolean[] worked = new boolean[network.joints()];
         for (Step step : steps) {
             if (step instanceof Step.AtJoint at) {
-                worked[network.number(at.joint())] = true;
-                at.equations().stream().filter(e -> e.role() instanceof Role.Check)
-                        .forEach(e -> unused.add(new Checks.UnusedEquation(at.joint(), e)));
+                at.equations().forEach(e -> addIfCheck(at.joint(), e, unused));
+                worked[network.number(at.joint())] |= at.equations().size() == network.dimension();
+            } else if (step instanceof Step.JointsTogether together) {
+                together.equations().forEach(e -> addIfCheck(e.joint(), e.equation(), unused));
+                together.joints().forEach(j -> worked[network.number(j)] = true);
             }
         }
         for (int j = 0; j < network.joints(); j++) {
             if (!worked[j] && !inspections.isUsedUp(j)) {
-                for (AxisEquation e : JointWork.checks(network, route.joints().progress(), values, j)) {
+                for (AxisEquation e : JointWork.checks(network, route.progress(), values, j)) {
                     unused.add(new Checks.UnusedEquation(network.name(j), e));
                 }
             }
@@ -75,13 +76,15 @@ final class CheckWork {
         return unused;
     }
 
+    private static void addIfCheck(String joint, AxisEquation equation, List<Checks.UnusedEquation> unused) {
+        if (equation.role() instanceof Role.Check) {
+            unused.add(new Checks.UnusedEquation(joint, equation));
+        }
+    }
+
     private List<BodyEquation> wholeBody() {
         int joint = network.reactions() == 0 ? 0 : network.firstJoint(network.members());
-        return List.of(
-                body.equation(new Kind.Along(new Axis("x", Vector.X)), new Role.Check(), values, List.of()),
-                body.equation(new Kind.Along(new Axis("y", Vector.Y)), new Role.Check(), values, List.of()),
-                body.equation(new Kind.Moment(network.name(joint), network.place(joint), List.of()), new Role.Check(),
-                        values, List.of()));
+        return BodyWork.threeChecks(network, body, values, joint);
     }
 
     private Map<String, Checks.SecondAnswer> second(double[] forces) {

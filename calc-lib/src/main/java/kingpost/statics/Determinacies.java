@@ -42,8 +42,7 @@ public final class Determinacies {
     }
 
     private Determinacy determinacy(Route route) {
-        boolean held = route.reactionsFirst().isEmpty() || WholeBody.isHeld(network);
-        if (unknowns == equations && route.joints().isComplete() && held) {
+        if (unknowns == equations && route.isComplete()) {
             return new Determinacy.Determinate(count(equations));
         }
         DMatrixRMaj matrix = new EquilibriumSystem(network, SolutionOrder.natural(network)).full();

@@ -16,10 +16,19 @@ record JointAxes(Axes axes, List<Axis> list) {
     private static final List<Axis> PLANE = List.of(new Axis("x", Vector.X), new Axis("y", Vector.Y));
     private static final List<Axis> SPACE = List.of(PLANE.get(0), PLANE.get(1), new Axis("z", Vector.Z));
 
-    /** For a joint in the plane with one or two unknowns; in space the axes are x, y and z. */
-    static JointAxes of(Network network, int joint, List<Integer> unknowns) {
+    /**
+     * For a joint in the plane with one or two unknowns; in space the axes are x, y and z.
+     *
+     * @param unknowns to be found
+     * @param others   unknowns that stay unknown, all in one line
+     */
+    static JointAxes of(Network network, int joint, List<Integer> unknowns, List<Integer> others) {
         if (network.dimension() == 3) {
             return new JointAxes(new Axes.Conventional(), SPACE);
+        }
+        if (!others.isEmpty()) {
+            return isUpright(network.unit(others.get(0), joint)) ? new JointAxes(new Axes.Conventional(), PLANE)
+                    : turned(network, joint, others.get(0), Axes.Reason.FREES_ONE);
         }
         if (unknowns.size() < 2 || unknowns.stream().anyMatch(u -> isUpright(network.unit(u, joint)))) {
             return new JointAxes(new Axes.Conventional(), PLANE);
@@ -33,14 +42,23 @@ record JointAxes(Axes axes, List<Axis> list) {
         boolean perpendicular = Math.abs(first.dot(second)) <= Network.IN_LINE;
         int along = inLine(network, joint, second) > inLine(network, joint, first) ? unknowns.get(1)
                 : unknowns.get(0);
+        return turned(network, joint, along,
+                perpendicular ? Axes.Reason.UNKNOWNS_PERPENDICULAR : Axes.Reason.FREES_ONE);
+    }
+
+    private static JointAxes turned(Network network, int joint, int along, Axes.Reason reason) {
         Vector x = network.unit(along, joint);
         if (x.x() < 0) {
             x = x.times(-1);
         }
         double degrees = Math.toDegrees(Math.atan2(x.y(), x.x()));
-        return new JointAxes(new Axes.Turned(network.source(along), degrees,
-                perpendicular ? Axes.Reason.UNKNOWNS_PERPENDICULAR : Axes.Reason.FREES_ONE),
+        return new JointAxes(new Axes.Turned(network.source(along), degrees, reason),
                 List.of(new Axis("x\u2032", x), new Axis("y\u2032", new Vector(-x.y(), x.x(), 0))));
+    }
+
+    /** x, y and in space z. */
+    static List<Axis> conventional(Network network) {
+        return network.dimension() == 3 ? SPACE : PLANE;
     }
 
     private static long inLine(Network network, int joint, Vector direction) {

@@ -1,7 +1,9 @@
 package kingpost.statics;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import kingpost.statics.Step.JointCount;
 import kingpost.statics.Step.Selection;
 import kingpost.statics.Step.WhyReactions;
 import kingpost.truss.TrussModel;
@@ -11,12 +13,15 @@ import kingpost.truss.TrussModel;
  *
  * @param reactionsFirst why the reactions come first; empty where joints alone reach every member
  * @param turns          the joints in order
- * @param stuckAt        joints with unknowns that this order does not reach; empty for a simple truss
+ * @param openings       what opens the truss again where joints get stuck; empty for a simple truss
+ * @param stuckAt        joints with unknowns that this order does not reach; empty for a determinate truss
  */
-public record JointOrder(Optional<WhyReactions> reactionsFirst, List<Turn> turns, List<String> stuckAt) {
+public record JointOrder(Optional<WhyReactions> reactionsFirst, List<Turn> turns, List<Opening> openings,
+                         List<String> stuckAt) {
 
     public JointOrder {
         turns = List.copyOf(turns);
+        openings = List.copyOf(openings);
         stuckAt = List.copyOf(stuckAt);
     }
 
@@ -32,17 +37,50 @@ public record JointOrder(Optional<WhyReactions> reactionsFirst, List<Turn> turns
         }
     }
 
+    /**
+     * What is done when no joint can be worked.
+     *
+     * @param after how many joints were worked before it
+     * @param kind  a section, or joints solved together
+     * @param names members cut, or joints solved together
+     * @param gives what it gives
+     * @param stuck joints not yet done when the work stopped
+     */
+    public record Opening(int after, Kind kind, List<String> names, List<Source> gives, List<JointCount> stuck) {
+        public Opening {
+            names = List.copyOf(names);
+            gives = List.copyOf(gives);
+            stuck = stuck instanceof LookRound ? stuck : List.copyOf(stuck);
+        }
+
+        /** What opens a truss. */
+        public enum Kind { SECTION, JOINTS_TOGETHER }
+    }
+
     /** The order in which the joints of a truss are worked. */
     public static JointOrder of(TrussModel model) {
         Network network = new Network(model);
-        return of(network, Route.of(network, new Inspections(network)));
+        Route route = Route.of(network, new Inspections(network));
+        boolean determinate = Determinacies.of(network, route) instanceof Determinacy.Determinate;
+        return of(network, determinate ? route.opened(network) : route);
     }
 
-    static JointOrder of(Network network, Route route) {
-        Progress progress = route.joints().progress();
-        List<Turn> turns = route.joints().turns().stream().map(t -> new Turn(t.number(), network.name(t.joint()),
-                new Selection(new LookRound(network, progress, t.number()), t.reason()),
-                t.unknowns().stream().map(network::source).toList())).toList();
-        return new JointOrder(route.reactionsFirst(), turns, route.stuckAt(network));
+    private static JointOrder of(Network network, Route route) {
+        List<Turn> turns = new ArrayList<>();
+        List<Opening> openings = new ArrayList<>();
+        for (Move move : route.moves()) {
+            LookRound look = new LookRound(network, route.progress(), move.turn());
+            List<Source> gives = move.unknowns().stream().map(network::source).toList();
+            if (move instanceof Move.AtJoint at) {
+                turns.add(new Turn(at.number(), network.name(at.joint()), new Selection(look, at.reason()), gives));
+            } else if (move instanceof Move.AtSection section) {
+                List<String> cut = Cut.of(network, section.part()).stream().map(m -> network.member(m).name()).toList();
+                openings.add(new Opening(turns.size(), Opening.Kind.SECTION, cut, gives, look));
+            } else if (move instanceof Move.Together together) {
+                List<String> joints = together.joints().stream().map(network::name).toList();
+                openings.add(new Opening(turns.size(), Opening.Kind.JOINTS_TOGETHER, joints, gives, look));
+            }
+        }
+        return new JointOrder(route.reactionsFirst(), turns, openings, route.stuckAt(network));
     }
 }

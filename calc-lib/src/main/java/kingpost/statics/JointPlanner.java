@@ -17,18 +17,11 @@ final class JointPlanner {
     private final Progress progress;
     /** Joints that can be worked: by number of unknowns, and last those with reactions only. */
     private final List<TreeSet<Integer>> ready = new ArrayList<>();
-    private final List<Turn> turns = new ArrayList<>();
+    private final List<Move> moves = new ArrayList<>();
     private final int reactionsOnly;
     private int open;
-
-    /**
-     * @param number   1 for the first
-     * @param joint    the joint worked
-     * @param unknowns what its equations give
-     * @param reason   why it was chosen
-     */
-    record Turn(int number, int joint, List<Integer> unknowns, Reason reason) {
-    }
+    private int joints;
+    private int last = -1;
 
     JointPlanner(Network network, Inspections inspections) {
         this.network = network;
@@ -49,8 +42,18 @@ final class JointPlanner {
         return progress;
     }
 
-    List<Turn> turns() {
-        return turns;
+    List<Move> moves() {
+        return moves;
+    }
+
+    /** The number of the next move. */
+    int nextTurn() {
+        return moves.size() + 1;
+    }
+
+    /** The number of the next joint. */
+    int nextNumber() {
+        return joints + 1;
     }
 
     /** Whether every unknown was reached. */
@@ -58,32 +61,33 @@ final class JointPlanner {
         return open == 0;
     }
 
-    /** Counts the reactions as known before the first joint. */
-    JointPlanner withReactions() {
-        for (int u = network.members(); u < network.unknowns(); u++) {
-            strike(u, 0);
-        }
+    /** Counts some reactions as known before the first joint. */
+    JointPlanner with(List<Integer> reactions) {
+        reactions.forEach(u -> strike(u, 0));
         return this;
     }
 
     /** Works joint after joint until none is ready. */
     JointPlanner run() {
-        int last = -1;
         for (int bucket = next(); bucket > 0; bucket = next()) {
-            last = work(bucket, last);
+            work(bucket);
         }
         return this;
     }
 
-    private int work(int bucket, int last) {
+    /** Makes a move chosen elsewhere. */
+    void make(Move move) {
+        moves.add(move);
+        joints += move instanceof Move.AtJoint ? 1 : 0;
+        move.unknowns().forEach(u -> strike(u, move.turn()));
+    }
+
+    private void work(int bucket) {
         int along = nextTo(last, bucket);
         int joint = along >= 0 ? along : ready.get(bucket).first();
-        Reason reason = reason(bucket, along);
-        int number = turns.size() + 1;
-        List<Integer> unknowns = progress.unknownsAt(joint, number);
-        turns.add(new Turn(number, joint, unknowns, reason));
-        unknowns.forEach(u -> strike(u, number));
-        return joint;
+        make(new Move.AtJoint(nextTurn(), nextNumber(), joint, progress.unknownsAt(joint, nextTurn()),
+                reason(bucket, along)));
+        last = joint;
     }
 
     private Reason reason(int bucket, int along) {
@@ -108,11 +112,11 @@ final class JointPlanner {
         return 0;
     }
 
-    private int nextTo(int last, int bucket) {
+    private int nextTo(int from, int bucket) {
         int best = -1;
-        if (last >= 0) {
-            for (int u : network.unknownsAt(last)) {
-                int other = network.isMember(u) ? network.otherEnd(u, last) : -1;
+        if (from >= 0) {
+            for (int u : network.unknownsAt(from)) {
+                int other = network.isMember(u) ? network.otherEnd(u, from) : -1;
                 if (other >= 0 && ready.get(bucket).contains(other) && (best < 0 || other < best)) {
                     best = other;
                 }

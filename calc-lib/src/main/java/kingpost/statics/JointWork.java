@@ -17,26 +17,28 @@ final class JointWork {
     private final Network network;
     private final Progress progress;
     private final Values values;
-    private final JointPlanner.Turn turn;
+    private final Move.AtJoint turn;
     private final int joint;
+    private final List<Integer> others;
     private final JointAxes axes;
     private final Map<Axis, Role> used = new LinkedHashMap<>();
     private final List<Integer> found = new ArrayList<>();
 
     /** The equations of a joint whose forces are all known, along x and y, as checks. */
     static List<AxisEquation> checks(Network network, Progress progress, Values values, int joint) {
-        JointPlanner.Turn none = new JointPlanner.Turn(Integer.MAX_VALUE, joint, List.of(),
-                Step.Selection.Reason.ONLY_ONE);
+        Move.AtJoint none = new Move.AtJoint(Integer.MAX_VALUE, 0, joint, List.of(), Step.Selection.Reason.ONLY_ONE);
         return new JointWork(network, progress, values, none).work().equations();
     }
 
-    JointWork(Network network, Progress progress, Values values, JointPlanner.Turn turn) {
+    JointWork(Network network, Progress progress, Values values, Move.AtJoint turn) {
         this.network = network;
         this.progress = progress;
         this.values = values;
         this.turn = turn;
         this.joint = turn.joint();
-        this.axes = JointAxes.of(network, joint, turn.unknowns());
+        this.others = progress.unknownsAt(joint, turn.turn()).stream().filter(u -> !turn.unknowns().contains(u))
+                .toList();
+        this.axes = JointAxes.of(network, joint, turn.unknowns(), others);
     }
 
     /** Finds the unknowns, writes them into the values, and tells how. */
@@ -48,7 +50,7 @@ final class JointWork {
                 solveTogether(pending, unknowns);
             }
         }
-        pending.forEach(axis -> used.put(axis, new Role.Check()));
+        pending.stream().filter(this::isFreeOfOthers).forEach(axis -> used.put(axis, new Role.Check()));
         return step();
     }
 
@@ -59,7 +61,7 @@ final class JointWork {
         double cosine = 0;
         for (Axis axis : pending) {
             List<Integer> inIt = unknowns.stream().filter(u -> cosine(u, axis) != 0).toList();
-            if (inIt.size() == 1 && Math.abs(cosine(inIt.get(0), axis)) > cosine) {
+            if (inIt.size() == 1 && isFreeOfOthers(axis) && Math.abs(cosine(inIt.get(0), axis)) > cosine) {
                 best = axis;
                 only = inIt.get(0);
                 cosine = Math.abs(cosine(only, axis));
@@ -75,6 +77,10 @@ final class JointWork {
         pending.remove(best);
         unknowns.remove(Integer.valueOf(only));
         return true;
+    }
+
+    private boolean isFreeOfOthers(Axis axis) {
+        return others.stream().allMatch(u -> cosine(u, axis) == 0);
     }
 
     /** Solves as many equations as there are unknowns at once, those that part the unknowns best. */
@@ -161,7 +167,7 @@ final class JointWork {
     private Sum known(Axis axis) {
         Sum sum = new Sum();
         for (int u : network.unknownsAt(joint)) {
-            if (progress.isKnownBefore(u, turn.number()) || found.contains(u)) {
+            if (progress.isKnownBefore(u, turn.turn()) || found.contains(u)) {
                 double cosine = cosine(u, axis);
                 sum.add(values.get(u) * cosine, values.bound(u) * Math.abs(cosine));
             }
@@ -178,7 +184,7 @@ final class JointWork {
         List<AxisEquation> equations = new ArrayList<>();
         used.forEach((axis, role) -> equations.add(equation(axis, role, forces, units)));
         List<Step.Answer> answers = found.stream().map(u -> new Step.Answer(network.source(u), values.get(u))).toList();
-        Step.Selection selection = new Step.Selection(new LookRound(network, progress, turn.number()), turn.reason());
+        Step.Selection selection = new Step.Selection(new LookRound(network, progress, turn.turn()), turn.reason());
         return new Step.AtJoint(turn.number(), network.name(joint), selection, forces, omitted, axes.axes(), equations,
                 answers);
     }
@@ -189,7 +195,7 @@ final class JointWork {
                 omitted.add(network.member(u));
             } else {
                 forces.add(new JointForce(network.source(u), network.along(u, joint),
-                        progress.isKnownBefore(u, turn.number()), values.get(u)));
+                        progress.isKnownBefore(u, turn.turn()), values.get(u)));
                 units.add(network.unit(u, joint));
             }
         }

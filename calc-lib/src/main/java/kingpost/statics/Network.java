@@ -110,14 +110,14 @@ final class Network {
         return places[joint];
     }
 
-    /** Name of the joint at a point, or "" where there is none. */
-    String jointAt(Vector point) {
+    /** The joint at a point, or -1 where there is none. */
+    int jointAt(Vector point) {
         for (int j = 0; j < places.length; j++) {
-            if (places[j].minus(point).norm() <= IN_LINE * extent()) {
-                return name(j);
+            if (places[j].minus(point).norm() <= IN_LINE * extent) {
+                return j;
             }
         }
-        return "";
+        return -1;
     }
 
     /** Largest distance of the truss along x, y or z, in its length unit. */

@@ -56,6 +56,10 @@ public record Solution(TrussModel truss, Determinacy.Determinate determinacy, In
         /** The same as a member in line with it, seen before any equation. */
         SAME_AS_IN_LINE,
         /** From the equations of a joint. */
-        JOINT
+        JOINT,
+        /** From the equilibrium of a part cut free. */
+        SECTION,
+        /** From the equations of several joints at once. */
+        JOINTS_TOGETHER
     }
 }

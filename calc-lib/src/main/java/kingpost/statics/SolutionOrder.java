@@ -29,12 +29,19 @@ final class SolutionOrder {
     }
 
     /** The order of the work; joints and unknowns that it does not reach follow in the truss's order. */
-    static SolutionOrder of(Network network, List<JointPlanner.Turn> turns) {
+    static SolutionOrder of(Network network, List<Move> moves) {
         boolean[] seenJoint = new boolean[network.joints()];
         boolean[] seen = new boolean[network.unknowns()];
         List<Integer> joints = new ArrayList<>();
         List<Integer> unknowns = new ArrayList<>();
-        List<Integer> working = new ArrayList<>(turns.stream().map(JointPlanner.Turn::joint).toList());
+        List<Integer> working = new ArrayList<>();
+        for (Move move : moves) {
+            if (move instanceof Move.AtJoint at) {
+                working.add(at.joint());
+            } else if (move instanceof Move.Together together) {
+                working.addAll(together.joints());
+            }
+        }
         working.addAll(numbers(network.joints()));
         for (int joint : working) {
             if (!seenJoint[joint]) {

@@ -21,21 +21,21 @@ public final class Solver {
     private final Optional<ExactRoute.ExactForces> exact;
     private final Values values;
     private final List<Step> steps = new ArrayList<>();
-    private final boolean[] found;
+    private final Move[] found;
 
     private Solver(Network network, Inspections inspections, Route route) {
         this.network = network;
         this.inspections = inspections;
         this.route = route;
-        exact = ExactRoute.of(network, SolutionOrder.of(network, route.joints().turns()));
+        exact = ExactRoute.of(network, SolutionOrder.of(network, route.moves()));
         values = new Values(network.unknowns(), u -> exact.isPresent(), u -> exact.get().densities().get(u).isZero());
-        found = new boolean[network.unknowns()];
+        found = new Move[network.unknowns()];
     }
 
     /**
      * Solves a statically determinate truss.
      *
-     * @throws NotSolvable when it is a mechanism or indeterminate, or when joints alone do not reach every member
+     * @throws NotSolvable when it is a mechanism or indeterminate
      */
     public static Solution solve(TrussModel model) {
         Network network = new Network(model);
@@ -45,7 +45,7 @@ public final class Solver {
         if (!(determinacy instanceof Determinacy.Determinate determinate)) {
             throw NotSolvable.because(model.name(), determinacy);
         }
-        if (!route.joints().isComplete()) {
+        if (!route.opened(network).isComplete()) {
             throw NotSolvable.stuck(model.name(), determinacy, route.stuckAt(network));
         }
         return new Solver(network, inspections, route).solve(determinate);
@@ -57,14 +57,40 @@ public final class Solver {
                 values.zero(u);
             }
         }
-        WholeBody body = new WholeBody(network);
-        route.reactionsFirst().ifPresent(why -> steps.add(new ReactionWork(network, body, values).work(why)));
-        for (JointPlanner.Turn turn : route.joints().turns()) {
-            turn.unknowns().forEach(u -> found[u] = true);
-            steps.add(new JointWork(network, route.joints().progress(), values, turn).work());
+        Body body = Body.whole(network);
+        route.reactionsFirst().ifPresent(why -> steps.add(reactions(body, why)));
+        Worker worker = new Worker();
+        for (Move move : route.moves()) {
+            move.unknowns().forEach(u -> found[u] = move);
+            steps.add(move.accept(worker));
         }
         Checks checks = new CheckWork(network, inspections, route, values, body).check(steps);
         return new Solution(network.model(), determinate, inspections.result(), steps, members(), reactions(), checks);
+    }
+
+    private Step.Reactions reactions(Body body, Step.WhyReactions why) {
+        BodyWork work = new BodyWork(body, values).solve(route.reactions()).check();
+        return new Step.Reactions(why, work.equations(), work.answers());
+    }
+
+    /** Works each kind of move. */
+    private final class Worker implements Move.Visitor<Step> {
+
+        @Override
+        public Step joint(Move.AtJoint move) {
+            return new JointWork(network, route.progress(), values, move).work();
+        }
+
+        @Override
+        public Step section(Move.AtSection move) {
+            return new SectionWork(network, route.progress(), values, move.part(), move.turn())
+                    .work(move.plan(), new LookRound(network, route.progress(), move.turn()));
+        }
+
+        @Override
+        public Step together(Move.Together move) {
+            return new TogetherWork(network, route.progress(), values, move).work();
+        }
     }
 
     private List<MemberResult> members() {
@@ -98,7 +124,11 @@ public final class Solver {
         if (inspections.isZero(member)) {
             return Found.INSPECTION;
         }
-        return found[member] ? Found.JOINT : Found.SAME_AS_IN_LINE;
+        if (found[member] == null) {
+            return Found.SAME_AS_IN_LINE;
+        }
+        return found[member] instanceof Move.AtSection ? Found.SECTION : found[member] instanceof Move.Together
+                ? Found.JOINTS_TOGETHER : Found.JOINT;
     }
 
     private static Sense sense(double force) {

@@ -75,6 +75,81 @@ public sealed interface Step {
     }
 
     /**
+     * A cut through the truss, and the equilibrium of one part of it.
+     *
+     * @param stuck     joints not yet done where the work by joints had stopped, in the truss's order; empty when the
+     *                  user asked for the cut
+     * @param cut       members cut, those not known before it first
+     * @param omitted   members cut that were found to carry nothing before
+     * @param part      joints of the part kept, in the truss's order
+     * @param keep      why this part and not the other
+     * @param forces    every force on the part: members cut, reactions, loads; an unknown that is not found here has
+     *                  the value {@code NaN}
+     * @param equations in the order used; one with role Check comes last, where everything is known after it
+     * @param answers   found here, in the order found
+     */
+    record AtSection(List<JointCount> stuck, List<Member> cut, List<Member> omitted, List<String> part, Keep keep,
+                     List<BodyForce> forces, List<BodyEquation> equations, List<Answer> answers) implements Step {
+        public AtSection {
+            stuck = stuck instanceof LookRound ? stuck : List.copyOf(stuck);
+            cut = List.copyOf(cut);
+            omitted = List.copyOf(omitted);
+            part = List.copyOf(part);
+            forces = List.copyOf(forces);
+            equations = List.copyOf(equations);
+            answers = List.copyOf(answers);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.section(this);
+        }
+    }
+
+    /** Why one part of a cut truss is kept. */
+    enum Keep {
+        /** No support holds it, so that no reaction is needed. */
+        NO_REACTIONS,
+        /** Fewer forces act on it. */
+        FEWER_FORCES,
+        /** Neither is simpler. */
+        EITHER
+    }
+
+    /** A force on a part, and the joint of the part at which it acts. */
+    record BodyForce(String joint, JointForce force) {
+    }
+
+    /**
+     * Several joints whose equations are solved at once, because none of them can be solved alone.
+     *
+     * @param stuck     joints not yet done where the work stopped, in the truss's order
+     * @param joints    the joints taken together
+     * @param forces    every force on each of them; members found to carry nothing are left out
+     * @param equations along x and y of each joint; those not needed have role Check
+     * @param answers   found here
+     */
+    record JointsTogether(List<JointCount> stuck, List<String> joints, List<BodyForce> forces,
+                          List<JointEquation> equations, List<Answer> answers) implements Step {
+        public JointsTogether {
+            stuck = stuck instanceof LookRound ? stuck : List.copyOf(stuck);
+            joints = List.copyOf(joints);
+            forces = List.copyOf(forces);
+            equations = List.copyOf(equations);
+            answers = List.copyOf(answers);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.together(this);
+        }
+    }
+
+    /** An equation of one of several joints. */
+    record JointEquation(String joint, AxisEquation equation) {
+    }
+
+    /**
      * The look round before a joint is chosen.
      *
      * @param counts every joint not yet done, in the truss's order
@@ -94,7 +169,9 @@ public sealed interface Step {
             /** Next to the joint just worked, so the eye moves on along the truss. */
             NEXT_ALONG,
             /** Several as good; the first in the truss's order. */
-            FIRST_NAMED
+            FIRST_NAMED,
+            /** No joint can be solved whole, but here one unknown lies across all the others, which are in line. */
+            ONE_ACROSS
         }
     }
 
@@ -140,5 +217,9 @@ public sealed interface Step {
         R reactions(Reactions step);
 
         R joint(AtJoint step);
+
+        R section(AtSection step);
+
+        R together(JointsTogether step);
     }
 }

@@ -227,14 +227,6 @@ class SolverTest {
     }
 
     @Test
-    void saysWhereJointsGetStuckInACompoundTruss() {
-        NotSolvable stuck = assertThrows(NotSolvable.class, () -> Solver.solve(PublishedCase.of("MS-04").truss()));
-
-        assertTrue(stuck.getMessage().contains("it is a compound truss and needs a section"), stuck::getMessage);
-        assertEquals(List.of("A", "B", "C", "D", "E", "F", "G"), stuck.stuckAt());
-    }
-
-    @Test
     void plansWithoutForces() {
         JointOrder order = JointOrder.of(PublishedCase.of("MJ-02").truss());
 
