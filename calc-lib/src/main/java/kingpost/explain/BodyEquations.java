@@ -16,6 +16,7 @@ import kingpost.statics.BodyEquation.Part;
 import kingpost.statics.BodyEquation.Term;
 import kingpost.statics.Source;
 import kingpost.statics.Vector;
+import kingpost.truss.Joint;
 import kingpost.truss.Load;
 
 /** The equations of a whole body: moments about a point, sums of forces. */
@@ -83,7 +84,7 @@ final class BodyEquations {
             Expression part = Notation.given((first ? load.fx() : load.fy()).abs());
             return Share.ofSum(term.factor() < 0, Cosine.of(Vector.X, Vector.X, true), part, part);
         }
-        return Share.ofSum(term.factor() < 0, Cosine.of(direction(term.source()), along.axis().direction(), first),
+        return Share.ofSum(term.factor() < 0, Cosine.of(direction(term), along.axis().direction(), first),
                 symbol, value);
     }
 
@@ -96,7 +97,7 @@ final class BodyEquations {
             Expression size = Notation.given((first ? load.fx() : load.fy()).abs());
             return new Share(negative, Cosine.of(Vector.X, Vector.X, true), size, size, arm);
         }
-        Cosine cosine = Cosine.of(direction(term.source()), first ? Vector.X : Vector.Y, first);
+        Cosine cosine = Cosine.of(direction(term), first ? Vector.X : Vector.Y, first);
         return new Share(negative, cosine, symbol, value, arm);
     }
 
@@ -104,11 +105,11 @@ final class BodyEquations {
         return source instanceof Source.OfLoad of ? of.load() : null;
     }
 
-    private static Vector direction(Source source) {
-        return source.accept(new Source.Visitor<>() {
+    private Vector direction(Term term) {
+        return term.source().accept(new Source.Visitor<>() {
             @Override
             public Vector member(Source.OfMember of) {
-                throw new IllegalArgumentException("a member is no outside force");
+                return place(of.member().otherEnd(term.at())).minus(place(term.at()));
             }
 
             @Override
@@ -121,5 +122,10 @@ final class BodyEquations {
                 return Heading.vector(of.load().direction());
             }
         });
+    }
+
+    private Vector place(String joint) {
+        Joint at = notation.truss().joint(joint).orElseThrow();
+        return new Vector(at.x().getValue(), at.y().getValue(), at.z().getValue());
     }
 }

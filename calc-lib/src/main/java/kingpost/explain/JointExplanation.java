@@ -64,14 +64,22 @@ public final class JointExplanation {
         return solution.steps().stream().filter(Step.AtJoint.class::isInstance).map(Step.AtJoint.class::cast).toList();
     }
 
-    /** A section for each joint worked, in order. */
+    /** A section for each joint worked and for whatever opens the truss between them, in order. */
     List<Block> sections() {
-        List<Step.AtJoint> steps = joints(solution);
+        List<Step.AtJoint> joints = joints(solution);
+        OpeningExplanation opening = new OpeningExplanation(notation, variety);
         List<Block> sections = new ArrayList<>();
-        for (int i = 0; i < steps.size(); i++) {
-            List<Block> blocks = new ArrayList<>(blocks(steps, i));
-            blocks.addAll(Pictures.progress(solution, steps.get(i)));
-            sections.add(Section.of("Joint " + steps.get(i).joint(), blocks));
+        int next = 0;
+        for (Step step : solution.steps()) {
+            if (step instanceof Step.AtJoint joint) {
+                List<Block> blocks = new ArrayList<>(blocks(joints, next++));
+                blocks.addAll(Pictures.progress(solution, joint));
+                sections.add(Section.of("Joint " + joint.joint(), blocks));
+            } else if (step instanceof Step.AtSection section) {
+                sections.add(Section.of(OpeningExplanation.title(section), opening.blocks(section)));
+            } else if (step instanceof Step.JointsTogether together) {
+                sections.add(Section.of(OpeningExplanation.title(together), opening.blocks(together)));
+            }
         }
         return sections;
     }
@@ -101,6 +109,10 @@ public final class JointExplanation {
         }
         Phrase along = Phrase.of(notation.symbol(turned.along()));
         Phrase angle = Phrase.of(Cosine.angle(turned.degrees()));
+        if (step.selection().reason() == Step.Selection.Reason.ONE_ACROSS) {
+            return Phrase.of("Let x\u2032 lie along ").then(along).text(", ").then(angle)
+                    .text(" from x. Across it, along y\u2032, only ").then(unknowns(step)).text(" is left of the unknowns.");
+        }
         Phrase turn = variety.isFirst("turned")
                 ? Phrase.of("Here it pays to turn the axes: let x′ lie along ").then(along).text(", ").then(angle)
                 .text(" from x, and y′ across it. What share of a force counts then follows from its angle with x′.")

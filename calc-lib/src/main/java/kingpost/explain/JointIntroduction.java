@@ -35,6 +35,11 @@ final class JointIntroduction {
      * @param last     whether no joint is worked after it
      */
     Phrase why(Step.AtJoint step, Optional<Step.AtJoint> previous, boolean last) {
+        if (step.selection().reason() == Step.Selection.Reason.ONE_ACROSS) {
+            return Phrase.of("No joint can be solved whole now. But at joint ").strong(step.joint())
+                    .text(" all unknowns except ").then(unknowns(step))
+                    .text(" lie in one line, and a sum across that line holds none of them.");
+        }
         if (previous.isEmpty()) {
             return first(step);
         }
@@ -46,7 +51,7 @@ final class JointIntroduction {
             case ONLY_ONE -> onlyOne(step, previous.get());
             case FEWEST_UNKNOWNS -> fewest(step);
             case NEXT_ALONG -> nextAlong(step, previous.get());
-            case FIRST_NAMED -> firstNamed(step);
+            case FIRST_NAMED, ONE_ACROSS -> firstNamed(step);
         };
     }
 

@@ -44,11 +44,46 @@ public final class JointOrderExplanation {
             return blocks;
         }
         blocks.add(new Prose(Phrase.of("A joint gives two equations, so it can be worked when no more than two forces there"
-                + " are unknown.").sentence(atTheStart(steps.get(0).selection().counts()))
+                + " are unknown.").sentence(atTheStart(start(solution)))
                 .sentence("The order is then:")));
-        blocks.add(new Listing(true, steps.stream().map(step -> Phrase.of("joint ").strong(step.joint()).text(" for ")
-                .then(Series.and(step.answers(), answer -> Phrase.of(notation.symbol(answer.unknown()))))).toList()));
+        blocks.add(new Listing(true, solution.steps().stream().filter(step -> !(step instanceof Step.Reactions))
+                .map(step -> step.accept(new Turns()).text(" for ")
+                        .then(Series.and(step.answers(), answer -> Phrase.of(notation.symbol(answer.unknown())))))
+                .toList()));
         return blocks;
+    }
+
+    /** The look round before the first move after the reactions. */
+    private static List<JointCount> start(Solution solution) {
+        Step first = solution.steps().stream().filter(step -> !(step instanceof Step.Reactions)).findFirst().orElseThrow();
+        return first instanceof Step.AtSection section ? section.stuck()
+                : first instanceof Step.JointsTogether together ? together.stuck()
+                : ((Step.AtJoint) first).selection().counts();
+    }
+
+    /** What is worked in a step, as the plan lists it. */
+    private static final class Turns implements Step.Visitor<Phrase> {
+
+        @Override
+        public Phrase reactions(Step.Reactions step) {
+            return Phrase.of("the reactions");
+        }
+
+        @Override
+        public Phrase joint(Step.AtJoint step) {
+            return Phrase.of("joint ").strong(step.joint());
+        }
+
+        @Override
+        public Phrase section(Step.AtSection step) {
+            return Phrase.of("no joint being ready, a section through ")
+                    .then(Series.names(step.cut().stream().map(kingpost.truss.Member::name).toList()));
+        }
+
+        @Override
+        public Phrase together(Step.JointsTogether step) {
+            return Phrase.of("no joint being ready, joints ").then(Series.names(step.joints())).text(" together");
+        }
     }
 
     private static Phrase atTheStart(List<JointCount> counts) {
@@ -67,12 +102,24 @@ public final class JointOrderExplanation {
         if (!order.turns().isEmpty()) {
             blocks.add(table(order));
         }
+        for (JointOrder.Opening opening : order.openings()) {
+            blocks.add(new Prose(opening(opening)));
+        }
         if (!order.stuckAt().isEmpty()) {
             blocks.add(new Prose(Phrase.of(order.turns().isEmpty() ? "No joint can be worked: at " : "There the way ends: at ")
                     .then(Series.names(order.stuckAt(), FEW))
                     .text(" more than two forces stay unknown. A section through the truss has to help.")));
         }
         return blocks;
+    }
+
+    private Phrase opening(JointOrder.Opening opening) {
+        Phrase when = Phrase.of(opening.after() == 0 ? "No joint can be worked to begin with. "
+                : "After " + Series.count(opening.after(), "joint") + " no other is ready. ");
+        Phrase how = opening.kind() == JointOrder.Opening.Kind.SECTION
+                ? when.text("A section through ").then(Series.names(opening.names())).text(" gives ")
+                : when.text("Joints ").then(Series.names(opening.names())).text(", solved together, give ");
+        return how.then(Series.and(opening.gives(), this::symbol)).text(", and the work goes on from there.");
     }
 
     private static String reactions(JointOrder order) {
@@ -104,6 +151,7 @@ public final class JointOrderExplanation {
             case FEWEST_UNKNOWNS -> "it has the fewest unknowns";
             case NEXT_ALONG -> "it is next to the last one";
             case FIRST_NAMED -> "the first of several alike";
+            case ONE_ACROSS -> "one unknown lies across the others";
         };
     }
 

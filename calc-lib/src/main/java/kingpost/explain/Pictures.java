@@ -34,6 +34,10 @@ final class Pictures {
         return List.of(figure(FreeBodyFigure.of(solution.truss(), step), Phrase.of("Joint " + step.joint() + ", cut free.")));
     }
 
+    static List<Block> section(TrussModel truss, Step.AtSection step) {
+        return List.of();
+    }
+
     static List<Block> progress(Solution solution, Step.AtJoint step) {
         return List.of();
     }

@@ -63,7 +63,7 @@ public final class ResultsTable {
         return switch (result.found()) {
             case INSPECTION -> "by inspection";
             case SAME_AS_IN_LINE -> "as " + String.join(", ", inLine.with(result.member()));
-            case JOINT -> at(new Source.OfMember(result.member()));
+            case JOINT, SECTION, JOINTS_TOGETHER -> at(new Source.OfMember(result.member()));
         };
     }
 
@@ -79,6 +79,16 @@ public final class ResultsTable {
                     @Override
                     public String joint(Step.AtJoint joint) {
                         return "joint " + joint.joint();
+                    }
+
+                    @Override
+                    public String section(Step.AtSection section) {
+                        return "section";
+                    }
+
+                    @Override
+                    public String together(Step.JointsTogether together) {
+                        return "joints " + String.join(", ", together.joints());
                     }
                 })).findFirst().orElse("");
     }

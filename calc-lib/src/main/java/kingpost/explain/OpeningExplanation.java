@@ -1,0 +1,142 @@
+package kingpost.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.StreamSupport;
+
+import kingpost.derivation.Block;
+import kingpost.derivation.Block.Prose;
+import kingpost.derivation.Expressions;
+import kingpost.derivation.Phrase;
+import kingpost.statics.AxisEquation;
+import kingpost.statics.AxisEquation.Role;
+import kingpost.statics.BodyEquation;
+import kingpost.statics.BodyEquation.Kind;
+import kingpost.statics.JointForce;
+import kingpost.statics.Source;
+import kingpost.statics.Step;
+import kingpost.statics.Step.JointCount;
+import kingpost.truss.Member;
+
+/** What is done where the way from joint to joint ends: a section through the truss, or several joints at once. */
+final class OpeningExplanation {
+
+    private static final int FEW = 6;
+
+    private final Notation notation;
+    private final Variety variety;
+
+    OpeningExplanation(Notation notation, Variety variety) {
+        this.notation = notation;
+        this.variety = variety;
+    }
+
+    /** "Section through AB, CD and EF". */
+    static String title(Step.AtSection step) {
+        return "Section through " + names(step.cut());
+    }
+
+    /** "Joints C and D together". */
+    static String title(Step.JointsTogether step) {
+        return "Joints " + plain(step.joints()) + " together";
+    }
+
+    List<Block> blocks(Step.AtSection step) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Prose(stuck(step.stuck()).sentence(cut(step))));
+        blocks.addAll(Pictures.section(notation.truss(), step));
+        BodyEquations equations = new BodyEquations(notation);
+        for (BodyEquation equation : step.equations()) {
+            blocks.add(new Prose(lead(equation)));
+            blocks.add(equations.block(equation));
+        }
+        Phrase senses = senses(step.answers());
+        if (!senses.isEmpty()) {
+            blocks.add(new Prose(senses));
+        }
+        return blocks;
+    }
+
+    List<Block> blocks(Step.JointsTogether step) {
+        List<Block> blocks = new ArrayList<>();
+        Phrase all = Series.and(step.answers(), answer -> Phrase.of(notation.symbol(answer.unknown())));
+        blocks.add(new Prose(stuck(step.stuck()).sentence(Phrase.of("No section leaves one unknown alone either. Joints ")
+                .then(Series.names(step.joints())).text(" together have as many useful equations as unknowns, ").then(all)
+                .text(", so their equations are solved at once."))));
+        List<JointForce> forces = step.forces().stream().map(Step.BodyForce::force).toList();
+        JointEquations written = new JointEquations(notation, new Step.Axes.Conventional(), forces);
+        List<AxisEquation> together = step.equations().stream().map(Step.JointEquation::equation)
+                .filter(equation -> equation.role() instanceof Role.Together).toList();
+        blocks.addAll(written.together(together, step.answers()));
+        blocks.add(new Prose(senses(step.answers())));
+        return blocks;
+    }
+
+    /** Where the work by joints stopped and why. */
+    private Phrase stuck(List<JointCount> counts) {
+        List<JointCount> all = StreamSupport.stream(counts.spliterator(), false).toList();
+        if (all.isEmpty()) {
+            return Phrase.EMPTY;
+        }
+        List<Phrase> each = all.stream().limit(FEW)
+                .map(count -> Phrase.of(count.joint() + " has " + Series.number(count.unknowns().size()))).toList();
+        String more = all.size() > FEW ? ", and so on" : "";
+        return variety.of("stuck",
+                Phrase.of("Here joint by joint comes to a stop: no joint is left with few enough unknowns. ")
+                        .then(Series.and(each)).text(more + "."),
+                Phrase.of("The joints are stuck again: ").then(Series.and(each)).text(more + " unknown."));
+    }
+
+    private Phrase cut(Step.AtSection step) {
+        Phrase cut = Phrase.of("Cut through ").then(Series.names(step.cut().stream().map(Member::name).toList()))
+                .text(" and keep the part with ").then(Series.names(step.part(), FEW)).text(switch (step.keep()) {
+                    case NO_REACTIONS -> ": no support holds it, so no reaction is needed.";
+                    case FEWER_FORCES -> ", on which fewer forces act.";
+                    case EITHER -> "; the other would do as well.";
+                });
+        return step.omitted().isEmpty() ? cut : cut.sentence(Phrase.of("The cut also passes ")
+                .then(Series.names(step.omitted().stream().map(Member::name).toList())).text(", which carries nothing."));
+    }
+
+    private Phrase lead(BodyEquation equation) {
+        Phrase what = equation.kind() instanceof Kind.Moment moment ? moment(moment)
+                : Phrase.of("the sum ").math(Expressions.sigma(Expressions.symbol("F",
+                        ((Kind.Along) equation.kind()).axis().label())));
+        if (!(equation.role() instanceof Role.Gives gives)) {
+            return Phrase.of("As a check, ").then(what).text(":");
+        }
+        Phrase symbol = Phrase.of(notation.symbol(gives.unknown()));
+        if (equation.kind() instanceof Kind.Moment moment && !moment.passing().isEmpty()) {
+            Phrase passing = Series.and(moment.passing(), source -> Phrase.of(notation.symbol(source)));
+            boolean one = moment.passing().size() == 1;
+            return Phrase.of("For ").then(symbol).text(", take ").then(what).text(": ").then(passing)
+                    .text(one ? " passes through it and drops out." : " meet there and drop out.");
+        }
+        boolean turned = equation.kind() instanceof Kind.Along along && along.axis().label().length() > 1;
+        return Phrase.of("For ").then(symbol).text(", take ").then(what)
+                .text(turned ? ", with y\u2032 across the other members cut:" : ", in which it is the only unknown:");
+    }
+
+    private static Phrase moment(Kind.Moment moment) {
+        return Phrase.of("moments about ").then(moment.joint().isEmpty()
+                ? Phrase.of("the point O where the lines of the others cross")
+                : Phrase.of("joint ").strong(moment.joint()));
+    }
+
+    private static Phrase senses(List<Step.Answer> answers) {
+        List<Phrase> said = answers.stream().filter(answer -> answer.unknown() instanceof Source.OfMember)
+                .map(answer -> Phrase.of(((Source.OfMember) answer.unknown()).member().name() + " "
+                        + (answer.value() == 0 ? "carries nothing" : "is in " + SenseWords.noun(answer.value())))).toList();
+        return said.isEmpty() ? Phrase.EMPTY : Series.and(said).text(".");
+    }
+
+    private static String names(List<Member> members) {
+        return plain(members.stream().map(Member::name).toList());
+    }
+
+    private static String plain(List<String> names) {
+        int last = names.size() - 1;
+        return names.size() < 2 ? String.join("", names)
+                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    }
+}
