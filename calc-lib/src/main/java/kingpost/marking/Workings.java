@@ -86,6 +86,18 @@ final class Workings {
             }
             return path.joint(step.joint(), turned);
         }
+
+        /** A part of a cut truss is no stage of a path yet; what needs it stays unfollowed. */
+        @Override
+        public Boolean section(Step.AtSection step) {
+            return false;
+        }
+
+        /** Likewise joints solved together. */
+        @Override
+        public Boolean together(Step.JointsTogether step) {
+            return false;
+        }
     }
 
     private static Measure measure(BodyEquation.Kind kind) {
