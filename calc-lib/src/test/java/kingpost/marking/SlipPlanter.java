@@ -60,6 +60,16 @@ final class SlipPlanter {
                     jointOf(step, here, number);
                     return null;
                 }
+
+                @Override
+                public Void section(Step.AtSection step) {
+                    throw new IllegalArgumentException("slips are planted in simple trusses only");
+                }
+
+                @Override
+                public Void together(Step.JointsTogether step) {
+                    throw new IllegalArgumentException("slips are planted in simple trusses only");
+                }
             });
         }
         solution.members().forEach(this::finish);
