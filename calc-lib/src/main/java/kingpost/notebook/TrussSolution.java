@@ -97,15 +97,20 @@ public final class TrussSolution implements Showable, NamesInQuotes {
         return TrussNames.of(truss(), method);
     }
 
-    /** The table of members and reactions. */
+    /** The tables of members and reactions. */
     @Override
     public Map<String, Object> show() {
-        return Exhibit.of(ResultsTable.members(solution), "forces", ResultNumbers.of(solution)).show();
+        return exhibit().show();
     }
 
     @Override
     public String toString() {
-        return (String) show().get("text/plain");
+        return exhibit().toString();
+    }
+
+    private Exhibit exhibit() {
+        return Exhibit.of(List.of(ResultsTable.members(solution), ResultsTable.reactions(solution)), "forces",
+                ResultNumbers.of(solution));
     }
 
     private TrussModel truss() {

@@ -73,8 +73,8 @@ public final class UnitWords {
     }
 
     /** Seconds. */
-    public static Quantity s(double value) {
-        return Quantity.of(value, StructuralUnits.s);
+    public static Quantity sec(double value) {
+        return Quantity.of(value, StructuralUnits.sec);
     }
 
     /** Newtons. */

@@ -159,6 +159,14 @@ public final class TrussBuilder<T> {
         return finish.apply(new TrussCheck(draft).model());
     }
 
+    /** Where the writing stands, for someone who left {@code build()} out. */
+    @Override
+    public String toString() {
+        return "Truss " + draft.name + ", not built yet: " + draft.joints.size() + " joints, " + draft.members.size()
+                + " members, " + draft.supports.size() + " supports and " + draft.loads.size()
+                + " loads so far; end it with .build().";
+    }
+
     private TrussBuilder<T> joint(String name, Amount x, Amount y, Amount z) {
         draft.joints.add(new JointEntry(name == null ? "" : name, x, y, z));
         return this;

@@ -48,10 +48,10 @@ final class DimensionName {
         words.put(kg.divide(m).getDimension(), "mass per length");
         words.put(kg.divide(m2).getDimension(), "mass per area");
         words.put(kg_per_m3.getDimension(), "density");
-        words.put(s.getDimension(), "time");
-        words.put(one.divide(s).getDimension(), "frequency");
-        words.put(m.divide(s).getDimension(), "velocity");
-        words.put(m.divide(s.pow(2)).getDimension(), "acceleration");
+        words.put(sec.getDimension(), "time");
+        words.put(one.divide(sec).getDimension(), "frequency");
+        words.put(m.divide(sec).getDimension(), "velocity");
+        words.put(m.divide(sec.pow(2)).getDimension(), "acceleration");
         words.put(one.divide(m).getDimension(), "curvature");
         return Map.copyOf(words);
     }

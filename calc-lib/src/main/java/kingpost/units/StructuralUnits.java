@@ -50,7 +50,8 @@ public final class StructuralUnits {
     public static final Unit<Mass> t = KILOGRAM.transform(ratio("1000", "1"));
     /** The pound of mass; the pound of force is {@link #lbf}. */
     public static final Unit<Mass> lb = KILOGRAM.transform(ratio("45359237", "100000000"));
-    public static final Unit<Time> s = SECOND;
+    /** The second; not {@code s}, which notebooks use for a solution. */
+    public static final Unit<Time> sec = SECOND;
 
     // force
     public static final Unit<Force> N = NEWTON;

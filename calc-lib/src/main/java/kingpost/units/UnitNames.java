@@ -44,7 +44,7 @@ final class UnitNames {
         put(names, kg, "kg");
         put(names, t, "t");
         put(names, lb, "lb");
-        put(names, s, "s");
+        put(names, sec, "s");
         put(names, N, "N");
         put(names, kN, "kN");
         put(names, MN, "MN");
