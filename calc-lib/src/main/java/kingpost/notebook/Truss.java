@@ -86,8 +86,11 @@ public final class Truss implements Showable, NamesInQuotes {
 
     /** The figure of the truss. */
     public Exhibit diagram() {
-        Svg svg = TrussFigure.of(model);
-        return Exhibit.of(new Figure(svg, Phrase.of(model.name()), svg.description()));
+        return figure(TrussFigure.of(model), model.name());
+    }
+
+    static Exhibit figure(Svg svg, String caption) {
+        return Exhibit.of(new Figure(svg, Phrase.of(caption), svg.description()));
     }
 
     @Override

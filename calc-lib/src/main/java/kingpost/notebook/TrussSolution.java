@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kingpost.diagram.ForceFigure;
 import kingpost.exact.Surd;
 import kingpost.explain.ChecksExplanation;
 import kingpost.explain.JointExplanation;
@@ -85,6 +86,11 @@ public final class TrussSolution implements Showable, NamesInQuotes {
     /** One joint: its free body, its equations, its answers. */
     public Exhibit joint(String joint) {
         return Exhibit.of(JointExplanation.of(solution, TrussNames.joint(truss(), joint)));
+    }
+
+    /** The truss with its forces drawn on it. */
+    public Exhibit diagram() {
+        return Truss.figure(ForceFigure.of(solution), truss().name() + ", forces");
     }
 
     /** Unused equations, equilibrium of the whole, and a second method. */

@@ -37,7 +37,7 @@ class CalculationLinesTest {
         sheet.given("theta", Quantity.of(30, deg), "");
         sheet.given("phi", Quantity.of(0.9), "");
         sheet.given("W", Quantity.of(4, t), "");
-        sheet.given("g", Quantity.of(9.80665, m.divide(s.pow(2))), "");
+        sheet.given("g", Quantity.of(9.80665, m.divide(sec.pow(2))), "");
         sheet.given("share", Quantity.of(40, percent), "");
         return sheet;
     }

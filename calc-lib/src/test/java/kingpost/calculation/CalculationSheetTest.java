@@ -182,7 +182,7 @@ class CalculationSheetTest {
     void rangesTakeInTheirEnd() {
         assertEquals(11, Range.of("x", Quantity.of(0, m), Quantity.of(1, m), Quantity.of(100, mm)).values().size());
         assertEquals(2, Range.of("x", Quantity.of(0, m), Quantity.of(1, m), Quantity.of(0.7, m)).values().size());
-        for (Quantity step : List.of(Quantity.of(0, m), Quantity.of(-1, m), Quantity.of(1e-9, m), Quantity.of(1, s))) {
+        for (Quantity step : List.of(Quantity.of(0, m), Quantity.of(-1, m), Quantity.of(1e-9, m), Quantity.of(1, sec))) {
             assertThrows(CalculationException.class,
                     () -> Range.of("x", Quantity.of(0, m), Quantity.of(1, m), step), step.toString());
         }

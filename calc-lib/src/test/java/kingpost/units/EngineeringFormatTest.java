@@ -95,7 +95,7 @@ class EngineeringFormatTest {
     @Test
     void readingGivesBackTheLabelOfEveryProduct() {
         for (Unit<?> unit : List.of(mm4, kNm, kip_ft, kip_in, klf, N_per_mm, kN_per_m2, kN_per_m3, kg_per_m3, in4, m3,
-                m.divide(kN), one.divide(m), kN.divide(m.multiply(s)), N.multiply(mm2), kg.divide(s.pow(2)))) {
+                m.divide(kN), one.divide(m), kN.divide(m.multiply(sec)), N.multiply(mm2), kg.divide(sec.pow(2)))) {
             assertEquals(unit, UnitLabel.parse(UnitLabel.of(unit)), UnitLabel.of(unit));
         }
     }

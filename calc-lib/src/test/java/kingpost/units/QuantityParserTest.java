@@ -32,7 +32,7 @@ class QuantityParserTest {
         assertEquals(Quantity.of(1.5e-7, m), Quantity.parse("1.5×10⁻⁷ m"));
         assertEquals(Quantity.of(29_000, ksi), Quantity.parse("29\u202f000 ksi"));
         assertEquals(Quantity.of(0.6), Quantity.parse("0.6"));
-        assertEquals(Quantity.of(3, kN.divide(m.multiply(s))), Quantity.parse("3 kN/(m s)"));
+        assertEquals(Quantity.of(3, kN.divide(m.multiply(sec))), Quantity.parse("3 kN/(m s)"));
     }
 
     @ParameterizedTest
