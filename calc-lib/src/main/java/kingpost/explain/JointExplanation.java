@@ -125,7 +125,7 @@ public final class JointExplanation {
                     unknowns(step).text(" are at right angles, so each equation will hold only one of them."),
                     Phrase.of("Being at right angles, ").then(unknowns(step)).text(" then have an equation each."));
             case FREES_ONE -> variety.of("frees one",
-                    Phrase.of("Both unknowns are inclined, but across x′ ").then(along).text(" has no part, and ")
+                    Phrase.of("Both unknowns are inclined; but across x′, ").then(along).text(" has no part, and ")
                             .then(others(step, turned)).text(" stands alone."),
                     along.text(" then drops out of one equation, which ").then(others(step, turned))
                             .text(" has to itself."),

@@ -5,6 +5,7 @@ import java.util.List;
 import kingpost.derivation.Block;
 import kingpost.derivation.Figure;
 import kingpost.derivation.Phrase;
+import kingpost.diagram.ForceFigure;
 import kingpost.diagram.FreeBodyFigure;
 import kingpost.diagram.TrussFigure;
 import kingpost.statics.Solution;
@@ -30,8 +31,12 @@ final class Pictures {
         return List.of();
     }
 
+    /** @param first whether it is the first free body on the page, so that its arrows are explained */
     static List<Block> freeBody(Solution solution, Step.AtJoint step, boolean first) {
-        return List.of(figure(FreeBodyFigure.of(solution.truss(), step), Phrase.of("Joint " + step.joint() + ", cut free.")));
+        String arrows = first ? ": known forces in their true sense with their sizes, unknown ones as tension, away from"
+                + " the joint." : ".";
+        return List.of(figure(FreeBodyFigure.of(solution.truss(), step),
+                Phrase.of("Free body of joint " + step.joint() + arrows)));
     }
 
     static List<Block> section(TrussModel truss, Step.AtSection step) {
@@ -43,6 +48,6 @@ final class Pictures {
     }
 
     static List<Block> results(Solution solution) {
-        return List.of();
+        return List.of(figure(ForceFigure.of(solution), Phrase.of("The forces in the members, and the reactions.")));
     }
 }
