@@ -32,24 +32,30 @@ public record EquationLine(Optional<Expression> lead, Expression left, Relator r
 
     /**
      * The terms added up and compared, on as many lines as it takes to keep each within about {@code width}
-     * characters; a line breaks before a sign.
+     * characters, all about equally long; a line breaks before a sign.
      */
     public static List<EquationLine> sum(List<Expression.Term> terms, Relator relator, Expression right, int width) {
+        int whole = terms.stream().mapToInt(EquationLine::breadth).sum();
+        int fair = whole / (whole / width + 1) + 1;
         List<EquationLine> lines = new ArrayList<>();
         List<Expression.Term> line = new ArrayList<>();
         int used = 0;
         for (Expression.Term term : terms) {
-            int needed = Breadth.of(term.value()) + SIGN;
-            if (!line.isEmpty() && used + needed > width) {
+            boolean overhangs = used + breadth(term) > width || used + breadth(term) / 2 > fair;
+            if (!line.isEmpty() && overhangs) {
                 lines.add(goingOn(Expressions.sum(line, !lines.isEmpty())));
                 line.clear();
                 used = 0;
             }
             line.add(term);
-            used += needed;
+            used += breadth(term);
         }
         lines.add(of(Expressions.sum(line, !lines.isEmpty()), relator, right));
         return lines;
+    }
+
+    private static int breadth(Expression.Term term) {
+        return Breadth.of(term.value()) + SIGN;
     }
 
     /** A line whose left side goes on in the next one, which begins with a sign. */

@@ -221,6 +221,8 @@ public final class JointExplanation {
                 + " needed. They serve as a check:"));
         List<JointForce> forces = unused.stream().flatMap(equation -> equation.terms().stream())
                 .map(AxisEquation.Term::force).distinct().toList();
+        blocks.addAll(Pictures.freeBody(solution, new Step.AtJoint(0, joint, new Step.Selection(List.of(),
+                Step.Selection.Reason.ONLY_ONE), forces, List.of(), new Step.Axes.Conventional(), unused, List.of()), true));
         for (AxisEquation equation : unused) {
             if (!equation.terms().isEmpty()) {
                 blocks.add(new JointEquations(notation, new Step.Axes.Conventional(), forces).checking(equation));

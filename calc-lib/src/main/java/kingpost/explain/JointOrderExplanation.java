@@ -90,9 +90,13 @@ public final class JointOrderExplanation {
         if (counts.size() > FEW) {
             return Phrase.EMPTY;
         }
-        List<Phrase> each = counts.stream().map(count -> Phrase.of(Series.number(count.unknowns().size()) + " at ")
-                .then(Phrase.of(count.joint()))).toList();
-        return Phrase.of("Joint by joint, the unknowns number at the start ").then(Series.and(each)).text(".");
+        List<Phrase> each = new ArrayList<>();
+        for (JointCount count : counts) {
+            int unknowns = count.unknowns().size();
+            String number = each.isEmpty() ? Series.count(unknowns, "force") : Series.number(unknowns);
+            each.add(Phrase.of(number + " at " + count.joint()));
+        }
+        return Phrase.of("Unknown at the start are ").then(Series.and(each)).text(".");
     }
 
     private List<Block> blocks(JointOrder order) {

@@ -20,7 +20,7 @@ import kingpost.derivation.Expressions;
 record Share(boolean negative, Cosine cosine, Expression force, Expression value, Expression arm) {
 
     /** Characters of an equation on one line, so that a printed page has room for it. */
-    private static final int WIDTH = 50;
+    private static final int WIDTH = 54;
     private static final Expression NO_ARM = Expressions.number(1);
 
     static Share ofSum(boolean negative, Cosine cosine, Expression force, Expression value) {
@@ -36,7 +36,10 @@ record Share(boolean negative, Cosine cosine, Expression force, Expression value
         List<EquationLine> lines = new ArrayList<>(line(shares.stream().map(Share::symbolic).toList()));
         lines.set(0, lines.get(0).ledBy(lead));
         if (shares.stream().anyMatch(Share::hasNumbersToPutIn)) {
-            lines.addAll(line(shares.stream().map(Share::numeric).toList()));
+            List<EquationLine> numbers = line(shares.stream().map(Share::numeric).toList());
+            boolean oneLineEach = lines.size() + numbers.size() == 2;
+            lines.add(oneLineEach ? numbers.get(0) : numbers.get(0).ledBy(Expressions.words("in numbers")));
+            lines.addAll(numbers.subList(1, numbers.size()));
         }
         if (check) {
             int last = lines.size() - 1;

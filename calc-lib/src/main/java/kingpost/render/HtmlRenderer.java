@@ -25,6 +25,7 @@ public final class HtmlRenderer implements Renderer {
 
     private static final int DEEPEST = 6;
     private static final String SCROLLS = "overflow-x:auto;overflow-y:hidden;padding:0.3em 0";
+    private static final String TIED = "<span style=\"white-space:nowrap\">";
     private static final String HEAD = "padding:0.25em 0.9em;border-bottom:2px solid #888;text-align:%s";
     private static final String CELL = "padding:0.25em 0.9em;border-bottom:1px solid #8886;text-align:%s;"
             + "font-variant-numeric:tabular-nums";
@@ -172,10 +173,29 @@ public final class HtmlRenderer implements Renderer {
             return "<section>\n" + heading + new Writer(level + 1, figures).blocks(section.blocks()) + "</section>\n";
         }
 
+        /** A browser may break a line between a formula and the full stop after it, so the two are tied together. */
         private String phrase(Phrase phrase) {
             StringBuilder out = new StringBuilder();
-            phrase.pieces().forEach(piece -> out.append(piece.accept(new Pieces())));
+            List<Inline> pieces = phrase.pieces();
+            for (int i = 0; i < pieces.size(); i++) {
+                String mark = i + 1 < pieces.size() ? closingMark(pieces.get(i), pieces.get(i + 1)) : "";
+                String written = pieces.get(i).accept(new Pieces());
+                if (mark.isEmpty()) {
+                    out.append(written);
+                } else {
+                    out.append(TIED).append(written).append(mark).append("</span>");
+                    String rest = ((Inline.Text) pieces.get(++i)).text().substring(mark.length());
+                    out.append(HtmlText.of(rest));
+                }
+            }
             return out.toString();
+        }
+
+        /** The punctuation mark that stands right after a formula, if one does. */
+        private static String closingMark(Inline piece, Inline next) {
+            boolean closes = piece instanceof Inline.Formula && next instanceof Inline.Text text
+                    && !text.text().isEmpty() && ".,;:)".indexOf(text.text().charAt(0)) >= 0;
+            return closes ? ((Inline.Text) next).text().substring(0, 1) : "";
         }
     }
 

@@ -43,7 +43,7 @@ final class SampleTrusses {
                 .joint("U1", 12, 9).joint("U2", 24, 9).joint("U3", 36, 9)
                 .members("L0-L1 L1-L2 L2-L3 L3-L4 L0-U1 U1-U2 U2-U3 U3-L4 L1-U1 L2-U2 L3-U3 U1-L2 L2-U3")
                 .pin("L0").roller("L4").load("L1", 4, Direction.DOWN).load("L2", 6, Direction.DOWN)
-                .load("U3", 1.5, new Direction(-3, -4, 0, "3 left, 4 down", true)).build();
+                .load("U3", 1.5, Direction.slope(-3, -4)).build();
     }
 
     /** Irregular slopes, a roller on an incline, several loads at a joint. */
@@ -52,12 +52,7 @@ final class SampleTrusses {
                 .joint("A", 0, 0).joint("B", 3, 1.7).joint("C", 6, 3.4).joint("D", 9, 1.7).joint("E", 12, 0)
                 .joint("F", 4, 0).joint("G", 8, 0)
                 .members("AB BC CD DE AF FG GE BF CF CG DG").pin("A").roller("E", 100)
-                .load("B", 4.5, at(-60)).load("C", 6, Direction.DOWN).load("C", 2, Direction.RIGHT)
+                .load("B", 4.5, Direction.at(300)).load("C", 6, Direction.DOWN).load("C", 2, Direction.RIGHT)
                 .load("D", 4.5, Direction.DOWN).build();
-    }
-
-    private static Direction at(double degrees) {
-        return new Direction(Math.cos(Math.toRadians(degrees)), Math.sin(Math.toRadians(degrees)), 0,
-                "at " + (int) degrees + "°", false);
     }
 }

@@ -20,7 +20,7 @@ import org.xml.sax.InputSource;
 
 class HtmlRendererTest extends RendererContract {
 
-    private static final Set<String> KNOWN = Set.of("section", "h2", "h3", "h4", "p", "div", "em", "strong", "ul", "ol",
+    private static final Set<String> KNOWN = Set.of("section", "h2", "h3", "h4", "p", "div", "em", "strong", "span", "ul", "ol",
             "li", "figure", "figcaption", "small", "table", "caption", "thead", "tbody", "tr", "th", "td",
             "math", "mrow", "mi", "mn", "mo", "mtext", "mspace", "mfrac", "msqrt", "msup", "msub", "msubsup",
             "mtable", "mtr", "mtd",
