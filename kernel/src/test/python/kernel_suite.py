@@ -19,8 +19,8 @@ class KingpostTests(jupyter_kernel_test.KernelTests):
     code_stderr = 'System.err.println("careful");'
 
     completion_samples = [
-        {"text": "Math.multiplyH", "matches": {"multiplyHigh"}},
-        {"text": "String.val", "matches": {"valueOf"}},
+        {"text": "Math.multiplyH", "matches": {"multiplyHigh("}},
+        {"text": "String.val", "matches": {"valueOf("}},
     ]
     complete_code_samples = ["1 + 1", "int half = 21;", "for (int i = 0; i < 3; i++) { }", "// a remark"]
     incomplete_code_samples = ["for (int i = 0; i < 3; i++) {", "int half =", "int twice(int x) {\n    return 2 * x;"]
