@@ -130,7 +130,7 @@ public final class JointOrderExplanation {
         return order.reactionsFirst().map(why -> switch (why) {
             case NO_JOINT_TO_START -> "At first no joint is like that, so the reactions come before all joints.";
             case JOINTS_STOP_SHORT -> "Without the reactions the way from joint to joint would stop short, so they come first.";
-            case ASKED_FOR -> "The reactions were asked for and come first.";
+            case ASKED_FOR, SECTION_NEEDS_THEM -> "The reactions were asked for and come first.";
         }).orElse("The reactions are not needed to begin.");
     }
 

@@ -134,7 +134,8 @@ final class OpeningExplanation {
         return plain(members.stream().map(Member::name).toList());
     }
 
-    private static String plain(List<String> names) {
+    /** "A", "A and B", "A, B and C" as a plain string. */
+    static String plain(List<String> names) {
         int last = names.size() - 1;
         return names.size() < 2 ? String.join("", names)
                 : String.join(", ", names.subList(0, last)) + " and " + names.get(last);

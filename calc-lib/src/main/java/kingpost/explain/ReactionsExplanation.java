@@ -51,6 +51,8 @@ final class ReactionsExplanation {
             case JOINTS_STOP_SHORT -> "Some joints could be worked straight away, but the way from joint to joint would"
                     + " stop before it had reached every member. With the reactions known it goes through." + whole;
             case ASKED_FOR -> "The reactions are wanted, so they are found first." + whole;
+            case SECTION_NEEDS_THEM -> "Each part that the section leaves is held by a support, so the reactions come first."
+                    + whole;
         };
     }
 

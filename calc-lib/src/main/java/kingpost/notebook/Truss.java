@@ -2,12 +2,14 @@ package kingpost.notebook;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import kingpost.derivation.Figure;
 import kingpost.derivation.Phrase;
 import kingpost.diagram.TrussFigure;
 import kingpost.explain.DeterminacyExplanation;
 import kingpost.explain.InspectionExplanation;
 import kingpost.explain.JointOrderExplanation;
+import kingpost.explain.SectionExplanation;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
 import kingpost.statics.Determinacies;
@@ -15,8 +17,11 @@ import kingpost.statics.Determinacy;
 import kingpost.statics.Inspection;
 import kingpost.statics.Inspections;
 import kingpost.statics.JointOrder;
+import kingpost.statics.SectionResult;
+import kingpost.statics.Sections;
 import kingpost.statics.Solver;
 import kingpost.svg.Svg;
+import kingpost.truss.Member;
 import kingpost.truss.TrussBuilder;
 import kingpost.truss.TrussModel;
 
@@ -82,6 +87,20 @@ public final class Truss implements Showable, NamesInQuotes {
      */
     public TrussSolution solve() {
         return new TrussSolution(Solver.solve(model));
+    }
+
+    /**
+     * The method of sections: cuts these members, keeps the simpler part, and finds each force by an equation that
+     * leaves it alone; or says why the cut gives nothing, and offers one that does.
+     *
+     * @param members by name, as in {@code "BC BD AD"}; spaces and commas part them
+     * @throws kingpost.units.CalculationException when a member is not there, or the truss is not determinate
+     */
+    public Answer<SectionResult> section(String members) {
+        List<Member> cut = Stream.of(members.strip().split("[\\s,;]+")).filter(name -> !name.isEmpty())
+                .map(name -> TrussNames.member(model, name)).toList();
+        SectionResult facts = Sections.of(model, cut);
+        return new Answer<>(facts, Exhibit.of(SectionExplanation.of(facts)));
     }
 
     /** The figure of the truss. */

@@ -28,7 +28,7 @@ public final class Solver {
         this.inspections = inspections;
         this.route = route;
         exact = ExactRoute.of(network, SolutionOrder.of(network, route.moves()));
-        values = new Values(network.unknowns(), u -> exact.isPresent(), u -> exact.get().densities().get(u).isZero());
+        values = Values.of(network, exact);
         found = new Move[network.unknowns()];
     }
 

@@ -43,7 +43,9 @@ public sealed interface Step {
         /** Joints could be started, but they do not reach every member. */
         JOINTS_STOP_SHORT,
         /** The user asked for them. */
-        ASKED_FOR
+        ASKED_FOR,
+        /** They act on the part that a section leaves. */
+        SECTION_NEEDS_THEM
     }
 
     /**

@@ -1,6 +1,7 @@
 package kingpost.statics;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.IntPredicate;
 
 /**
@@ -22,12 +23,22 @@ final class Values {
      * @param exactlyKnown whether the exact route knows an unknown
      * @param exactlyZero  whether it knows that it is zero
      */
-    Values(int unknowns, IntPredicate exactlyKnown, IntPredicate exactlyZero) {
+    private Values(int unknowns, IntPredicate exactlyKnown, IntPredicate exactlyZero) {
         value = new double[unknowns];
         bound = new double[unknowns];
         Arrays.fill(value, Double.NaN);
         this.exactlyKnown = exactlyKnown;
         this.exactlyZero = exactlyZero;
+    }
+
+    /** No force found yet; zeros are known exactly where the truss has an exact solution. */
+    static Values of(Network network, Route route) {
+        return of(network, ExactRoute.of(network, SolutionOrder.of(network, route.moves())));
+    }
+
+    /** As {@link #of(Network, Route)}, with the exact solution at hand. */
+    static Values of(Network network, Optional<ExactRoute.ExactForces> exact) {
+        return new Values(network.unknowns(), u -> exact.isPresent(), u -> exact.get().densities().get(u).isZero());
     }
 
     double get(int unknown) {
