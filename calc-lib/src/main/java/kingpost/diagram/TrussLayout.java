@@ -73,13 +73,18 @@ final class TrussLayout {
         return vectors.get(joint.name());
     }
 
-    private static Vector vector(TrussModel truss, Joint joint) {
+    static Vector vector(TrussModel truss, Joint joint) {
         return new Vector(joint.x().in(truss.lengthUnit()), joint.y().in(truss.lengthUnit()),
                 joint.z().in(truss.lengthUnit()));
     }
 
     /** The way that {@code direction} points on the sheet, length 1. */
     static Place way(Direction direction) {
+        return new Place(direction.x(), -direction.y()).unit();
+    }
+
+    /** The same for a direction in numbers; of no length where it points straight at the reader. */
+    static Place way(Vector direction) {
         return new Place(direction.x(), -direction.y()).unit();
     }
 

@@ -86,9 +86,9 @@ final class TrussSketch {
         }
         ForceText text = new ForceText(truss());
         for (Load load : truss().loads()) {
-            if (load.magnitude().getValue() > 0) {
-                String value = text.given(load.magnitude());
-                arrow(layout.of(load.joint()), TrussLayout.way(load.direction()), Ink.BLACK,
+            for (LoadArrow arrow : LoadArrow.of(load)) {
+                String value = text.given(arrow.size());
+                arrow(layout.of(load.joint()), arrow.way(), Ink.BLACK,
                         lettering.caption(lettering.isBare() ? text.bare(value) : value, Ink.BLACK),
                         "load at " + load.joint());
             }

@@ -50,7 +50,7 @@ final class TrussWords {
     String loads() {
         List<String> said = new ArrayList<>();
         for (Load load : truss.loads()) {
-            said.add(text.given(load.magnitude()) + " " + way(TrussLayout.way(load.direction())) + " at " + load.joint());
+            LoadArrow.of(load).forEach(a -> said.add(text.given(a.size()) + " " + way(a.way()) + " at " + load.joint()));
         }
         return said.isEmpty() ? "No load acts on it." : sentence("The loads are " + listed(said));
     }

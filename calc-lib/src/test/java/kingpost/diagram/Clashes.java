@@ -52,6 +52,22 @@ final class Clashes implements Element.Visitor<Void> {
         return clashes.writings.stream().map(Writing::text).toList();
     }
 
+    /** What the shaft of each force covers: an arrow is a group of a line and a polygon. */
+    static List<Patch> arrowsOf(Svg svg) {
+        List<Patch> arrows = new ArrayList<>();
+        for (Element element : svg.elements()) {
+            if (element instanceof Element.Group group && group.children().size() == 2) {
+                Element.Line shaft = (Element.Line) group.children().get(0);
+                Element.Polygon head = (Element.Polygon) group.children().get(1);
+                if (Double.parseDouble(shaft.style().attributes().get("stroke-width")) < 2) {
+                    continue; // an axis, not a force
+                }
+                arrows.add(Patch.line(place(shaft.from()), place(head.points().get(0)), 2));
+            }
+        }
+        return arrows;
+    }
+
     /** The smallest font size in the picture, px. */
     static double smallest(Svg svg) {
         Clashes clashes = new Clashes();

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import kingpost.statics.Solution;
 import kingpost.statics.Solver;
+import kingpost.statics.Step;
 import kingpost.svg.Svg;
 import kingpost.truss.TrussModel;
 
@@ -35,6 +36,16 @@ final class FigureGallery {
             figures.put("truss-" + name, TrussFigure.of(truss));
             Solution solution = Solver.solve(truss);
             figures.put("forces-" + name, ForceFigure.of(solution));
+            for (Step step : solution.steps()) {
+                if (step instanceof Step.AtJoint at && truss.members().size() < 24) {
+                    figures.put("body-" + name + "-" + at.number(), FreeBodyFigure.of(truss, at));
+                    figures.put("answers-" + name + "-" + at.number(),
+                            FreeBodyFigure.of(truss, at, FreeBodyFigure.Shows.ANSWERS));
+                    figures.put("symbols-" + name + "-" + at.number(),
+                            FreeBodyFigure.of(truss, at, FreeBodyFigure.Shows.SYMBOLS));
+                    figures.put("blank-" + name + "-" + at.number(), FreeBodyFigure.blank(truss, at.joint()));
+                }
+            }
         }
         figures.put("truss-long", TrussFigure.of(Example.bridge(200, 3, 3, 1)));
         figures.put("truss-longish", TrussFigure.of(Example.bridge(30, 3, 3, 1)));
