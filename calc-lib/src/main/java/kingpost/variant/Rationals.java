@@ -50,18 +50,6 @@ final class Rationals {
         return rest.equals(BigInteger.ONE) ? Math.max(twos, fives) : -1;
     }
 
-    /** The part of the denominator that keeps a decimal from ending. */
-    static BigInteger endless(Fraction value) {
-        BigInteger rest = value.denominator();
-        while (rest.mod(TWO).signum() == 0) {
-            rest = rest.divide(TWO);
-        }
-        while (rest.mod(FIVE).signum() == 0) {
-            rest = rest.divide(FIVE);
-        }
-        return rest;
-    }
-
     static BigInteger lcm(BigInteger a, BigInteger b) {
         return a.divide(a.gcd(b)).multiply(b);
     }

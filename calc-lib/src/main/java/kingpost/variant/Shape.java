@@ -9,8 +9,16 @@ import kingpost.exact.Fraction;
  * @param up       one step up
  * @param mirrored whether left and right change places
  * @param surds    members whose length is no fraction
+ * @param simple   whether it was made for a 3-4-5 or 5-12-13 slope
  */
-record Shape(Fraction along, Fraction up, boolean mirrored, int surds) {
+record Shape(Fraction along, Fraction up, boolean mirrored, int surds, boolean simple) {
+
+    private static final int UNCOMMON = 4;
+
+    /** How far its measures are from whole numbers and its slope from those that everyone knows. */
+    int awkward() {
+        return Rationals.decimals(along) + Rationals.decimals(up) + (simple ? 0 : UNCOMMON);
+    }
 
     /** A vector of so many steps. */
     Way way(Lattice.Place steps) {

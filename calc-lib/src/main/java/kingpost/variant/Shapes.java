@@ -1,8 +1,10 @@
 package kingpost.variant;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import kingpost.exact.Fraction;
 import kingpost.truss.TrussModel;
@@ -30,46 +32,49 @@ final class Shapes {
         Shapes shapes = new Shapes(truss, lattice);
         Set<Shape> all = new LinkedHashSet<>();
         if (lattice.isRegular()) {
-            shapes.ratios().forEach(ratio -> shapes.addSizes(ratio, all));
+            shapes.ratios().forEach((ratio, simple) -> shapes.addSizes(ratio, simple, all));
         }
         if (all.isEmpty()) {
-            return both(lattice.along(), lattice.up(), shapes.surds(lattice.along(), lattice.up()));
+            return both(lattice.along(), lattice.up(), shapes.surds(lattice.along(), lattice.up()), true);
         }
         int fewest = all.stream().mapToInt(Shape::surds).min().orElseThrow();
         return all.stream().filter(shape -> shape.surds() == fewest).toList();
     }
 
-    /** Ratios of a step up to a step along that give some member a whole-number slope, not far from the truss's own. */
-    private Set<Fraction> ratios() {
+    /**
+     * Ratios of a step up to a step along that give some member a whole-number slope, not far from the truss's own, and
+     * whether the slope is a simple one.
+     */
+    private Map<Fraction, Boolean> ratios() {
         double own = lattice.up().doubleValue() / lattice.along().doubleValue();
-        Set<Fraction> ratios = new LinkedHashSet<>();
+        Map<Fraction, Boolean> ratios = new LinkedHashMap<>();
         truss.members().stream().map(lattice::way).filter(way -> way.along() != 0 && way.up() != 0).forEach(way -> {
             for (Triple triple : Triple.ALL) {
                 Fraction ratio = triple.slope().times(Fraction.of(Math.abs(way.along()), Math.abs(way.up())));
                 if (ratio.doubleValue() <= own * STEEPER && ratio.doubleValue() >= own / STEEPER) {
-                    ratios.add(ratio);
+                    ratios.merge(ratio, triple.isSimple(), Boolean::logicalOr);
                 }
             }
         });
         return ratios;
     }
 
-    private void addSizes(Fraction ratio, Set<Shape> all) {
+    private void addSizes(Fraction ratio, boolean simple, Set<Shape> all) {
         double own = lattice.along().doubleValue();
         for (String step : STEPS) {
             Fraction along = Fraction.of(ratio.denominator()).times(Rationals.of(step));
             Fraction up = Fraction.of(ratio.numerator()).times(Rationals.of(step));
             boolean size = along.doubleValue() <= own * LARGER && along.doubleValue() >= own / LARGER;
             if (size && isShort(along) && isShort(up)) {
-                all.addAll(both(along, up, surds(along, up)));
+                all.addAll(both(along, up, surds(along, up), simple));
             }
         }
     }
 
-    private static List<Shape> both(Fraction along, Fraction up, int surds) {
+    private static List<Shape> both(Fraction along, Fraction up, int surds, boolean simple) {
         List<Shape> both = new ArrayList<>();
-        both.add(new Shape(along, up, false, surds));
-        both.add(new Shape(along, up, true, surds));
+        both.add(new Shape(along, up, false, surds, simple));
+        both.add(new Shape(along, up, true, surds, simple));
         return both;
     }
 

@@ -20,6 +20,11 @@ record Triple(int run, int rise, int side) {
 
     private static final int SIMPLE = 4;
 
+    /** Whether it is one of the two that everyone knows. */
+    boolean isSimple() {
+        return side <= 13;
+    }
+
     Fraction slope() {
         return Fraction.of(rise, run);
     }

@@ -35,13 +35,13 @@ record UnitForces(List<List<Fraction>> clean) {
         return new Builder(truss, lattice, shape, plan).build();
     }
 
-    /** The parts of denominators, by group, that keep forces from ending as decimals. */
-    List<BigInteger> endless() {
+    /** The common denominators, by group, of the forces that a unit of load causes. */
+    List<BigInteger> denominators() {
         List<BigInteger> multiples = new ArrayList<>();
         for (int g = 0; !clean.isEmpty() && g < clean.get(0).size(); g++) {
             BigInteger multiple = BigInteger.ONE;
             for (List<Fraction> force : clean) {
-                multiple = Rationals.lcm(multiple, Rationals.endless(force.get(g)));
+                multiple = Rationals.lcm(multiple, force.get(g).denominator());
             }
             multiples.add(multiple);
         }

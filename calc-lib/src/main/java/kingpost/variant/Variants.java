@@ -1,6 +1,7 @@
 package kingpost.variant;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,7 +15,6 @@ import kingpost.statics.NotSolvable;
 import kingpost.statics.Solution;
 import kingpost.statics.Solver;
 import kingpost.truss.Direction;
-import kingpost.truss.Joint;
 import kingpost.truss.Load;
 import kingpost.truss.Support;
 import kingpost.truss.TrussBuilder;
@@ -30,7 +30,9 @@ import kingpost.variant.Shape.Way;
  */
 public final class Variants {
 
-    private static final int TRIES = 60;
+    private static final int TRIES = 40;
+    private static final int DRAWS = 4;
+    private static final int FINEST = 4;
     private static final int SHORT = 2;
 
     private final TrussModel truss;
@@ -38,17 +40,23 @@ public final class Variants {
     private final LoadPlan plan;
     private final List<Shape> shapes;
     private final Difficulty difficulty;
+    private final Way corner;
     private final Map<Shape, Optional<LoadSizes>> sizes = new LinkedHashMap<>();
     private final Set<List<Object>> met = new HashSet<>();
+    private final Set<List<Object>> tried = new HashSet<>();
+    /** Up to {@code FINEST} only clean variants are taken; beyond it, it starts again with all. */
+    private int fineness;
 
     private Variants(TrussModel truss) {
         this.truss = truss;
         this.lattice = Lattice.of(truss);
         this.plan = LoadPlan.of(truss);
         this.shapes = Shapes.of(truss, lattice);
+        this.corner = corner(truss);
         Solution own = Solver.solve(truss);
         this.difficulty = Difficulty.of(own);
         met.add(answers(own));
+        fineness = shapes.get(0).surds() == 0 ? 0 : FINEST + 1;
     }
 
     /**
@@ -84,20 +92,50 @@ public final class Variants {
         return variants;
     }
 
+    /** Looks among round sizes first, among finer ones where those are used up, and last among those not clean. */
     private Optional<Variant> next(int number, long seed, Random random) {
-        for (int i = 0; i < TRIES; i++) {
-            Shape shape = shapes.get(random.nextInt(shapes.size()));
-            Optional<LoadSizes> choices = sizes.computeIfAbsent(shape,
-                    s -> UnitForces.of(truss, lattice, s, plan).map(forces -> new LoadSizes(forces, plan)));
-            if (choices.isPresent()) {
-                LoadSizes.Choice choice = choices.get().choose(random);
-                Optional<Solution> solution = solution(number, shape, choice.sizes());
-                if (solution.isPresent() && met.add(answers(solution.get()))) {
-                    return Optional.of(new Variant(number, seed, solution.get(), isClean(solution.get())));
+        for (; fineness <= 2 * FINEST + 1; fineness++) {
+            for (int i = 0; i < TRIES; i++) {
+                Optional<Variant> variant = cleanest(random)
+                        .flatMap(draft -> solution(number, draft.shape(), draft.choice().sizes()))
+                        .filter(solution -> fineness > FINEST || isClean(solution))
+                        .filter(solution -> met.add(answers(solution)))
+                        .map(solution -> new Variant(number, seed, solution, isClean(solution)));
+                if (variant.isPresent()) {
+                    return variant;
                 }
             }
         }
         return Optional.empty();
+    }
+
+    private record Draft(Shape shape, LoadSizes.Choice choice) {
+        int awkward() {
+            return choice.awkward() + shape.awkward();
+        }
+
+        List<Object> key() {
+            return List.of(shape, choice.sizes());
+        }
+    }
+
+    /** Of several shapes and loads not tried before the cleanest. */
+    private Optional<Draft> cleanest(Random random) {
+        Draft best = null;
+        for (int i = 0; i < DRAWS; i++) {
+            Shape shape = shapes.get(random.nextInt(shapes.size()));
+            Optional<LoadSizes> choices = sizes.computeIfAbsent(shape,
+                    s -> UnitForces.of(truss, lattice, s, plan).map(forces -> new LoadSizes(forces, plan)));
+            if (choices.isPresent()) {
+                Draft draft = new Draft(shape, choices.get().choose(random, fineness % (FINEST + 1)));
+                boolean better = best == null || draft.awkward() < best.awkward();
+                best = better && !tried.contains(draft.key()) ? draft : best;
+            }
+        }
+        if (best != null) {
+            tried.add(best.key());
+        }
+        return Optional.ofNullable(best);
     }
 
     private Optional<Solution> solution(int number, Shape shape, List<Fraction> sizes) {
@@ -130,11 +168,12 @@ public final class Variants {
     private TrussModel model(int number, Shape shape, List<Fraction> sizes) {
         TrussBuilder<TrussModel> builder = new TrussBuilder<TrussModel>(truss.name() + ", variant " + number,
                 Function.identity()).units(truss.lengthUnit(), truss.forceUnit());
-        Joint first = truss.joints().get(0);
-        for (Joint joint : truss.joints()) {
-            Way from = shape.way(lattice.places().get(joint.name()));
-            builder.joint(joint.name(), place(first.x(), from.x()), place(first.y(), from.y()));
-        }
+        Map<String, Way> places = new LinkedHashMap<>();
+        truss.joints().forEach(joint -> places.put(joint.name(), shape.way(lattice.places().get(joint.name()))));
+        Fraction left = least(places.values().stream().map(Way::x).toList());
+        Fraction low = least(places.values().stream().map(Way::y).toList());
+        places.forEach((joint, way) -> builder.joint(joint, corner.x().plus(way.x().minus(left)).doubleValue(),
+                corner.y().plus(way.y().minus(low)).doubleValue()));
         truss.members().forEach(member -> builder.member(member.from(), member.to()));
         Directions directions = new Directions(truss, lattice, shape);
         truss.supports().forEach(support -> support(builder, support, directions));
@@ -142,8 +181,14 @@ public final class Variants {
         return builder.build();
     }
 
-    private double place(Quantity first, Fraction from) {
-        return Fraction.ofDecimal(first.in(truss.lengthUnit())).plus(from).doubleValue();
+    private static Fraction least(List<Fraction> numbers) {
+        return numbers.stream().min(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    /** The lowest and leftmost coordinates of a truss. */
+    private static Way corner(TrussModel truss) {
+        return new Way(least(truss.joints().stream().map(j -> Fraction.ofDecimal(j.x().in(truss.lengthUnit()))).toList()),
+                least(truss.joints().stream().map(j -> Fraction.ofDecimal(j.y().in(truss.lengthUnit()))).toList()));
     }
 
     private static void support(TrussBuilder<TrussModel> builder, Support support, Directions directions) {
