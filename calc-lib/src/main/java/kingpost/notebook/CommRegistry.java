@@ -56,7 +56,12 @@ public final class CommRegistry {
             return;
         }
         open.put(id, comm);
-        opened.accept(comm, message);
+        try {
+            opened.accept(comm, message);
+        } catch (RuntimeException | Error failed) {
+            comm.close();
+            throw failed;
+        }
     }
 
     @SuppressWarnings("unchecked")

@@ -37,8 +37,8 @@ final class CellRun {
         failures = new Failures(shell, text, number, interrupter);
     }
 
-    void interrupt() {
-        interrupter.stop();
+    Interrupter interrupter() {
+        return interrupter;
     }
 
     /** Runs the cell; the shell's lock is held, and given back while the calc VM works. */

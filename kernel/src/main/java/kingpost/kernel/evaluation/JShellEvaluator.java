@@ -4,13 +4,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import kingpost.kernel.display.MimeBundle;
 
 /** Cells compiled by JShell here and run in a calc VM of their own. */
 public final class JShellEvaluator implements Evaluator {
 
     private final CompletableFuture<Shell> shell;
-    private volatile CellRun running;
+    private volatile Interrupter running;
 
     private JShellEvaluator(CompletableFuture<Shell> shell) {
         this.shell = shell;
@@ -49,20 +50,25 @@ public final class JShellEvaluator implements Evaluator {
     public Outcome run(CellRequest cell, CellOutput output) {
         Shell ready = shell.join();
         return ready.inTurn(() -> {
-            running = new CellRun(ready, cell, output);
-            try {
-                return running.run();
-            } finally {
-                running = null;
-            }
+            var run = new CellRun(ready, cell, output);
+            return stoppable(run.interrupter(), run::run);
         });
+    }
+
+    private <T> T stoppable(Interrupter interrupter, Supplier<T> work) {
+        running = interrupter;
+        try {
+            return work.get();
+        } finally {
+            running = null;
+        }
     }
 
     @Override
     public void interrupt() {
-        CellRun now = running;
+        Interrupter now = running;
         if (now != null) {
-            now.interrupt();
+            now.stop();
         }
     }
 
@@ -88,14 +94,19 @@ public final class JShellEvaluator implements Evaluator {
     @Override
     public void comm(String type, Map<String, Object> content, Map<String, Object> metadata, List<byte[]> buffers,
                      CellOutput output) {
-        if (type.equals("comm_open")) {
-            output.comm("comm_close", Map.of("comm_id", content.get("comm_id"), "data", Map.of()), Map.of(), List.of());
-        }
+        Shell ready = shell.join();
+        ready.inTurn(() -> {
+            var delivery = new CommDelivery(ready, output);
+            return stoppable(delivery.interrupter(), () -> {
+                delivery.deliver(type, content, metadata, buffers);
+                return null;
+            });
+        });
     }
 
     @Override
     public Map<String, String> comms() {
-        return Map.of();
+        return shell.isDone() ? shell.join().outputs().comms() : Map.of();
     }
 
     @Override

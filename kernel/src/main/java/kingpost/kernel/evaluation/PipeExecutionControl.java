@@ -179,6 +179,11 @@ final class PipeExecutionControl implements ExecutionControl {
         return call(Kind.SHOW);
     }
 
+    /** Hands a comm message to whoever takes it in the calc VM. */
+    Ending comm(String type, Map<String, Object> content, Map<String, Object> metadata, List<byte[]> buffers) {
+        return call(Kind.COMM_IN, type, content, metadata, buffers);
+    }
+
     private static UserException userException(List<Ending.Thrown> chain) {
         UserException outer = null;
         for (int i = chain.size() - 1; i >= 0; i--) {
