@@ -87,7 +87,7 @@ class FreeBodyFigureTest {
     void drawsALoadByComponentsAsItsComponents() {
         TrussModel truss = new kingpost.truss.TrussBuilder<TrussModel>("t", t -> t)
                 .units(kingpost.units.StructuralUnits.m, kingpost.units.StructuralUnits.kN).joint("A", 0, 0).joint("B", 3, 0)
-                .joint("C", 1, 2).members("AB BC AC").pin("A").roller("B").load("C", 5, -7).build();
+                .joint("C", 0, 2).members("AB BC AC").pin("A").roller("B").load("C", 5, -7).build();
 
         List<String> texts = Clashes.textsOf(FreeBodyFigure.of(truss, joint(truss, "C"), Shows.SYMBOLS));
 
