@@ -94,7 +94,7 @@ async function completes(page) {
   await page.waitForFunction(i => Jupyter.notebook.get_cell(i).get_text().includes('Math.multiplyHigh'), index,
     { timeout: 20 * SECONDS });
   console.log('ok: Tab completes what can only be one thing');
-  await typed(page, 'Math.ma');
+  await typed(page, 'Math.m');
   await page.keyboard.press('Tab');
   await page.waitForSelector('#complete, .completions', { timeout: 20 * SECONDS });
   const choices = await page.locator('#complete').innerText();

@@ -58,10 +58,8 @@ try:
     press("Tab")
     wait_for("Tab completes", "Math.multiplyHigh")
     press("C-c")
-    type_line("while (true) { }")
-    time.sleep(1)
-    press("C-c")
-    wait_for("control-C interrupts", "Interrupted", 30)
+    # An interrupt is not tried here: this console (6.4.4) ends with "KeyboardInterrupt escaped interact()" when
+    # control-C is pressed during a loop, with the reference kernel as well. raw_client.py and the browser try it.
     type_line("twice(2)")
     wait_for("and what was made is kept", ": 4")
     press("C-d")

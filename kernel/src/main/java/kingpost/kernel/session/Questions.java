@@ -27,6 +27,8 @@ final class Questions {
 
     private static final Logger LOG = System.getLogger("kingpost.session");
     private static final long LIMIT_MILLIS = 3_000;
+    /** A console waits no longer than a quarter of a second before it decides for itself. */
+    private static final long COMPLETENESS_LIMIT_MILLIS = 200;
     private static final int AT_ONCE = 4;
 
     private final EvaluatorSlot evaluator;
@@ -42,7 +44,7 @@ final class Questions {
     Optional<Reply> complete(Exchange exchange) {
         Request.Complete request = Request.Complete.of(exchange.fields());
         int cursor = CodePoints.toUtf16(request.code(), request.cursor());
-        Evaluator.Completion found = ask(() -> evaluator.get().complete(request.code(), cursor))
+        Evaluator.Completion found = ask(() -> evaluator.get().complete(request.code(), cursor), LIMIT_MILLIS)
                 .orElseGet(() -> new Evaluator.Completion(List.of(), cursor, cursor));
         List<Replies.Match> matches = found.proposals().stream()
                 .map(proposal -> new Replies.Match(proposal.text(), proposal.type(), proposal.signature())).toList();
@@ -60,7 +62,7 @@ final class Questions {
         Request.Inspect request = Request.Inspect.of(exchange.fields());
         int cursor = CodePoints.toUtf16(request.code(), request.cursor());
         int detail = Math.max(0, Math.min(1, request.detail()));
-        return Optional.of(ask(() -> evaluator.get().inspect(request.code(), cursor, detail))
+        return Optional.of(ask(() -> evaluator.get().inspect(request.code(), cursor, detail), LIMIT_MILLIS)
                 .flatMap(found -> found).map(found -> BundleCap.within(limits, found))
                 .map(found -> Replies.inspect(found.data(), found.metadata()))
                 .orElseGet(() -> Replies.inspect(Map.of(), Map.of())));
@@ -68,7 +70,7 @@ final class Questions {
 
     Optional<Reply> isComplete(Exchange exchange) {
         Request.IsComplete request = Request.IsComplete.of(exchange.fields());
-        Evaluator.Completeness found = ask(() -> evaluator.get().completeness(request.code()))
+        Evaluator.Completeness found = ask(() -> evaluator.get().completeness(request.code()), COMPLETENESS_LIMIT_MILLIS)
                 .orElseGet(() -> new Evaluator.Completeness(Evaluator.Completeness.Status.UNKNOWN, ""));
         return Optional.of(Replies.isComplete(found.status().name().toLowerCase(Locale.ROOT), found.indent()));
     }
@@ -77,12 +79,12 @@ final class Questions {
         workers.shutdownNow();
     }
 
-    private <T> Optional<T> ask(Callable<T> question) {
+    private <T> Optional<T> ask(Callable<T> question, long limitMillis) {
         Future<T> answer = workers.submit(question);
         try {
-            return answer.isCancelled() ? Optional.empty() : Optional.of(answer.get(LIMIT_MILLIS, TimeUnit.MILLISECONDS));
+            return answer.isCancelled() ? Optional.empty() : Optional.of(answer.get(limitMillis, TimeUnit.MILLISECONDS));
         } catch (TimeoutException e) {
-            LOG.log(Level.WARNING, "A question about code was not answered in " + LIMIT_MILLIS + " ms");
+            LOG.log(Level.WARNING, "A question about code was not answered in " + limitMillis + " ms");
             answer.cancel(true);
         } catch (ExecutionException e) {
             LOG.log(Level.ERROR, "A question about code could not be answered", e.getCause());

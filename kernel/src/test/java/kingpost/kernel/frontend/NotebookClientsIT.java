@@ -77,7 +77,7 @@ class NotebookClientsIT {
 
     private static String convert(Path notebook, String format) throws IOException {
         Path executed = home.resolve("executed-" + notebook.getFileName());
-        Path output = home.resolve("converted").resolve(notebook.getFileName() + "." + format);
+        Path output = Files.createDirectories(home.resolve("converted")).resolve(notebook.getFileName() + "." + format);
         frontEnd.command(180, FrontEnd.python(), "-m", "nbconvert", "--to", format, "--output", output.toString(),
                 executed.toString()).expectSuccess();
         Path written = Stream.of("", ".html", ".tex").map(end -> Path.of(output + end)).filter(Files::exists).findFirst()
