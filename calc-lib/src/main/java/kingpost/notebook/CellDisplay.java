@@ -34,15 +34,6 @@ public final class CellDisplay {
         default void comm(String type, Map<String, Object> content, Map<String, Object> metadata,
                           List<byte[]> buffers) {
         }
-
-        /**
-         * Adds a library to what cells can use; returns when it is there.
-         *
-         * @param kind {@code "coordinates"} or {@code "file"}
-         */
-        default void library(String kind, String text) {
-            throw new IllegalStateException(text + ": libraries can be added in a notebook only.");
-        }
     }
 
     private static volatile Sink sink = new Nowhere();

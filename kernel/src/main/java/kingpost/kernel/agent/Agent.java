@@ -89,7 +89,7 @@ final class Agent {
             case COMM_IN -> thread.submit(frame.number(0), frame.number(1), () -> comm(frame));
             case STOP -> thread.stopRequested(frame.number(0));
             case STOP_HARD -> thread.stopHard(frame.number(0));
-            case INPUT_ANSWER, LIBRARY_ANSWER -> questions.answered(frame);
+            case INPUT_ANSWER -> questions.answered(frame);
             default -> throw new IllegalStateException("Agent: does not take " + frame.kind() + " frames.");
         }
     }

@@ -53,11 +53,6 @@ final class CellSink implements CellDisplay.Sink {
         send(Frame.of(Kind.COMM_OUT, cells.current(), type, content, metadata, buffers));
     }
 
-    @Override
-    public void library(String kind, String text) {
-        questions.library(kind, text);
-    }
-
     private void send(Frame frame) {
         stop.check();
         outbox.largeFrame(frame, stop);

@@ -5,7 +5,7 @@ import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
 import kingpost.units.CalculationException;
 
-/** Asks the kernel for something that the cell waits for: a line from the user, a library. One at a time. */
+/** Asks the kernel for something that the cell waits for: a line from the user. One at a time. */
 final class Questions {
 
     private final CellThread thread;
@@ -39,23 +39,6 @@ final class Questions {
             default -> throw new CalculationException("Input: nobody can be asked in this run; "
                     + "write the value in the cell.");
         };
-    }
-
-    /**
-     * Has the kernel add a library, and waits until it is there.
-     *
-     * @throws CalculationException when it cannot be added; the message says why
-     */
-    synchronized void library(String kind, String text) {
-        if (thread.runningHere() == 0) {
-            throw new CalculationException(text + ": a library can be added by the cell itself only, "
-                    + "not by a thread that it started.");
-        }
-        asked++;
-        Frame told = answerTo(Frame.of(Kind.LIBRARY, asked, cells.current(), kind, text));
-        if (!told.text(1).isEmpty()) {
-            throw new CalculationException(told.text(1));
-        }
     }
 
     private Frame answerTo(Frame question) {

@@ -61,7 +61,7 @@ final class CalcLink {
                     answer.complete(frame.fields().get(1));
                 }
             }
-            case ENDED, INPUT, LIBRARY -> callEvents.add(frame);
+            case ENDED, INPUT -> callEvents.add(frame);
             case DYING -> process.lastWords(frame.text(0));
             default -> outputs.take(frame);
         }

@@ -31,8 +31,6 @@ public enum Kind {
     INPUT_ANSWER,
     /** {@code id, cell, type, content: map, metadata: map, buffers: list of bytes}: a comm message. */
     COMM_IN,
-    /** {@code id, problem: text, empty when there is none}: the library asked for is there, or why not. */
-    LIBRARY_ANSWER,
 
     // ---- calc VM to kernel VM
 
@@ -56,8 +54,6 @@ public enum Kind {
     PAYLOAD,
     /** {@code cell, type, content: map, metadata: map, buffers: list of bytes}: a comm message. */
     COMM_OUT,
-    /** {@code id, cell, what: "coordinates" | "file", text}: the cell asks for a library. */
-    LIBRARY,
     /** {@code cell}: nothing in the calc VM can write to this cell any more. */
     FORGET,
     /** {@code reason}: the calc VM ends itself, and why. */
