@@ -68,6 +68,7 @@ async function run(page, code) {
   const index = await typed(page, code);
   await page.keyboard.press('Control+Enter');
   await finished(page, index);
+  await idle(page);
   return { index, outputs: await outputs(page, index) };
 }
 
@@ -124,6 +125,7 @@ async function asks(page) {
   await box.fill('tie beam');
   await box.press('Enter');
   await finished(page, index);
+  await idle(page);
   const found = await outputs(page, index);
   check('an answer to a prompt reaches the cell', JSON.stringify(found).includes('hello tie beam'), found);
 }
@@ -136,6 +138,7 @@ async function interrupts(page) {
   await page.waitForTimeout(500);
   await page.evaluate(() => Jupyter.notebook.kernel.interrupt());
   await finished(page, index);
+  await idle(page);
   const found = await outputs(page, index);
   check('an endless loop is interrupted', found.length > 0 && found[found.length - 1].output_type === 'error', found);
   const after = await run(page, 'kept + 1');

@@ -37,14 +37,25 @@ final class ThreadWatch implements Runnable {
     @Override
     public void run() {
         try {
-            while (all.activeCount() <= MOST) {
-                Thread.sleep(MILLIS);
+            boolean tooMany = false;
+            while (!tooMany) {
+                tooMany = areTooMany();
             }
             pipe.send(Frame.of(Kind.DYING, "cells had started more than %,d threads".formatted(MOST)));
         } catch (Throwable broken) {
             // the end is the same
         } finally {
             Runtime.getRuntime().halt(EXIT_CODE);
+        }
+    }
+
+    /** Waits, then counts. A full memory is the cell's failure, which tells of itself. */
+    private boolean areTooMany() throws InterruptedException {
+        try {
+            Thread.sleep(MILLIS);
+            return all.activeCount() > MOST;
+        } catch (OutOfMemoryError full) {
+            return false;
         }
     }
 }
