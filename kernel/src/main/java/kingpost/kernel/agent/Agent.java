@@ -39,6 +39,7 @@ final class Agent {
         System.setIn(new CellInput(questions));
         CellDisplay.connect(new CellSink(cells, outbox, thread, questions));
         new ThreadWatch(pipe).start();
+        new MemoryWatch(pipe).start();
         thread.start();
         start("reader", () -> {
             while (true) {

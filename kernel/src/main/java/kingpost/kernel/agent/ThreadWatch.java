@@ -1,5 +1,6 @@
 package kingpost.kernel.agent;
 
+import kingpost.kernel.pipe.ExitCode;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
 import kingpost.kernel.pipe.Pipe;
@@ -12,7 +13,6 @@ final class ThreadWatch implements Runnable {
 
     static final String PROPERTY = "kingpost.calc.threads";
     private static final int MOST = Integer.getInteger(PROPERTY, 2_000);
-    private static final int EXIT_CODE = 71;
     private static final long MILLIS = 200;
 
     private final Pipe pipe;
@@ -45,7 +45,7 @@ final class ThreadWatch implements Runnable {
         } catch (Throwable broken) {
             // the end is the same
         } finally {
-            Runtime.getRuntime().halt(EXIT_CODE);
+            Runtime.getRuntime().halt(ExitCode.TOO_MANY_THREADS);
         }
     }
 

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
+import kingpost.kernel.pipe.ExitCode;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
 import kingpost.kernel.pipe.Pipe;
@@ -180,6 +181,12 @@ final class CalcProcess {
     }
 
     private static String exit(int code) {
+        if (code == ExitCode.MEMORY_FULL) {
+            return "its memory was full";
+        }
+        if (code == ExitCode.TOO_MANY_THREADS) {
+            return "cells had started too many threads";
+        }
         if (code > 128 && code < 160) {
             return "it was killed or crashed (signal " + (code - 128) + ")";
         }

@@ -104,7 +104,7 @@ class CodeQuestionsIT {
         assertTrue(inspect("twice").contains("int twice(int n)"), inspect("twice"));
         assertTrue(inspect("twice").contains("Twice a number."), inspect("twice"));
         assertEquals("text: String", inspect("text"));
-        assertTrue(inspect("library").contains("Adds a library"), inspect("library"));
+        assertTrue(inspect("slope").contains("A direction by its slope"), inspect("slope"));
         assertEquals("", inspect("nothingOfTheSort"));
         for (String each : List.of("Quantity", "kN(", "Comm.open(", "Comm", "text.length", "NamesInQuotes", "UnitWords.m")) {
             System.out.println("---- " + each + "\n" + inspect(each));
