@@ -1,8 +1,11 @@
 package kingpost.kernel.agent;
 
 import java.io.IOException;
+import java.net.ProtocolException;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
+import java.util.Map;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
 import kingpost.kernel.pipe.Pipe;
@@ -84,11 +87,29 @@ final class Outbox {
         try {
             while (true) {
                 Object next = next();
-                pipe.send(next instanceof Text text ? text.frame() : (Frame) next, more());
+                send(pipe, next instanceof Text text ? text.frame() : (Frame) next);
             }
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    private void send(Pipe pipe, Frame frame) throws IOException {
+        try {
+            pipe.send(frame, more());
+        } catch (ProtocolException unfit) {
+            pipe.send(instead(frame, unfit.getMessage()), more());
+        }
+    }
+
+    /** What is sent for a frame that cannot be sent: nobody must wait for it, and the reader is told. */
+    private static Frame instead(Frame frame, String reason) {
+        return switch (frame.kind()) {
+            case ENDED -> Frame.of(Kind.ENDED, frame.number(0), "threw", List.of(Map.of("class",
+                    "kingpost.Unshowable", "message", reason, "ours", true, "frames", List.of())));
+            case ANSWER -> Frame.of(Kind.ANSWER, frame.number(0), null);
+            default -> Frame.of(Kind.STREAM, frame.number(0), "stderr", "(Left out: " + reason + ")\n");
+        };
     }
 
     private synchronized Object next() throws InterruptedException {

@@ -213,6 +213,17 @@ class CellIT {
     }
 
     @Test
+    void survivesAFigureThatCannotBeSent() {
+        run("""
+                Map<String, Object> nested(int depth) { return depth == 0 ? Map.of() : Map.of("d", nested(depth - 1)); }
+                record Deep() implements kingpost.render.Showable {
+                    public Map<String, Object> show() { return Map.of("application/json", nested(200)); }
+                }""");
+        assertTrue(failureOf("new Deep()").message().contains("nested more than"));
+        assertEquals("2", resultOf("1 + 1"));
+    }
+
+    @Test
     void survivesAValueThatCannotBeShown() {
         var failed = failureOf("new Object() { public String toString() { throw new IllegalStateException(\"no\"); } }");
         assertEquals("The value cannot be shown: IllegalStateException: no", failed.message());
