@@ -1,6 +1,5 @@
 package kingpost.kernel.evaluation;
 
-import com.sun.jdi.Bootstrap;
 import com.sun.jdi.ClassNotLoadedException;
 import com.sun.jdi.ClassType;
 import com.sun.jdi.IncompatibleThreadStateException;
@@ -9,20 +8,11 @@ import com.sun.jdi.ObjectReference;
 import com.sun.jdi.ReferenceType;
 import com.sun.jdi.StackFrame;
 import com.sun.jdi.ThreadReference;
-import com.sun.jdi.VMDisconnectedException;
 import com.sun.jdi.VirtualMachine;
-import com.sun.jdi.connect.Connector;
-import com.sun.jdi.connect.IllegalConnectorArgumentsException;
-import com.sun.jdi.connect.ListeningConnector;
 import java.io.IOException;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 
 /**
  * Stops user code in the calc VM through the JDK's debug interface: throws the agent's stop error into the threads
@@ -41,58 +31,23 @@ final class ThreadStopper implements AutoCloseable {
     private static final Set<String> UNTOUCHABLE = Set.of(AGENT + "Outbox", AGENT + "Questions", AGENT + "CellThread",
             AGENT + "CellInput", AGENT + "Cells");
 
-    private final ListeningConnector connector;
-    private final Map<String, Connector.Argument> arguments;
-    private final String address;
-    private final CompletableFuture<VirtualMachine> machine = new CompletableFuture<>();
+    private final DebugLine line;
 
-    private ThreadStopper(ListeningConnector connector, Map<String, Connector.Argument> arguments, String address) {
-        this.connector = connector;
-        this.arguments = arguments;
-        this.address = address;
+    private ThreadStopper(DebugLine line) {
+        this.line = line;
     }
 
     static ThreadStopper listen() throws IOException {
-        ListeningConnector connector = Bootstrap.virtualMachineManager().listeningConnectors().stream()
-                .filter(c -> c.transport().name().equals("dt_socket")).findFirst()
-                .orElseThrow(() -> new IOException("The JDK's debug interface has no socket transport; use a full JDK."));
-        var arguments = connector.defaultArguments();
-        arguments.get("localAddress").setValue("127.0.0.1");
-        arguments.get("port").setValue("0");
-        arguments.get("timeout").setValue("30000");
-        try {
-            return new ThreadStopper(connector, arguments, connector.startListening(arguments));
-        } catch (IllegalConnectorArgumentsException impossible) {
-            throw new IOException(impossible);
-        }
+        return new ThreadStopper(DebugLine.listen());
     }
 
     /** The VM flags that make the calc VM call here. */
     List<String> flags() {
-        String port = address.substring(address.lastIndexOf(':') + 1);
-        return List.of("-agentlib:jdwp=transport=dt_socket,server=n,suspend=n,quiet=y,address=127.0.0.1:" + port);
+        return line.flags();
     }
 
     void acceptInBackground() {
-        var thread = new Thread(() -> {
-            try {
-                machine.complete(connector.accept(arguments));
-            } catch (IOException | IllegalConnectorArgumentsException | RuntimeException failed) {
-                machine.completeExceptionally(failed);
-            } finally {
-                stopListening();
-            }
-        }, "calc debug accept");
-        thread.setDaemon(true);
-        thread.start();
-    }
-
-    private void stopListening() {
-        try {
-            connector.stopListening(arguments);
-        } catch (IOException | IllegalConnectorArgumentsException | RuntimeException done) {
-            // it no longer listens
-        }
+        line.acceptInBackground();
     }
 
     /**
@@ -127,17 +82,15 @@ final class ThreadStopper implements AutoCloseable {
 
     private void visit(Visit more) {
         try {
-            VirtualMachine vm = machine.get(2, TimeUnit.SECONDS);
+            VirtualMachine vm = line.machine();
             ObjectReference stop = stopError(vm);
             for (ThreadReference thread : vm.allThreads()) {
                 if (isCandidate(thread)) {
                     stopSafely(thread, stop, more);
                 }
             }
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-        } catch (ExecutionException | TimeoutException | IncompatibleThreadStateException | InvalidTypeException
-                 | ClassNotLoadedException | RuntimeException gone) {
+        } catch (IOException | IncompatibleThreadStateException | InvalidTypeException | ClassNotLoadedException
+                 | RuntimeException gone) {
             // the VM is gone or the thread has ended; the interrupter goes on until the cell has ended, too
         }
     }
@@ -218,14 +171,6 @@ final class ThreadStopper implements AutoCloseable {
 
     @Override
     public void close() {
-        stopListening();
-        VirtualMachine vm = machine.getNow(null);
-        if (vm != null) {
-            try {
-                vm.dispose();
-            } catch (VMDisconnectedException gone) {
-                // nothing left to dispose
-            }
-        }
+        line.close();
     }
 }
