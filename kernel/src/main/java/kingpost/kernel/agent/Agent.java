@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.lang.reflect.Method;
 import java.util.List;
+import kingpost.kernel.pipe.ExitCode;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
 import kingpost.kernel.pipe.Pipe;
@@ -39,7 +40,6 @@ final class Agent {
         System.setIn(new CellInput(questions));
         CellDisplay.connect(new CellSink(cells, outbox, thread, questions));
         new ThreadWatch(pipe).start();
-        new MemoryWatch(pipe).start();
         thread.start();
         start("reader", () -> {
             while (true) {
@@ -65,15 +65,24 @@ final class Agent {
         var runner = new Thread(() -> {
             try {
                 work.run();
+            } catch (OutOfMemoryError full) {
+                Runtime.getRuntime().halt(ExitCode.MEMORY_FULL);
             } catch (Throwable broken) {
                 // nobody is left to tell
             } finally {
-                Children.destroyAll();
-                Runtime.getRuntime().halt(PIPE_BROKEN);
+                end();
             }
         }, name);
         runner.setDaemon(!"reader".equals(name));
         runner.start();
+    }
+
+    private static void end() {
+        try {
+            Children.destroyAll();
+        } finally {
+            Runtime.getRuntime().halt(PIPE_BROKEN);
+        }
     }
 
     private void take(Frame frame) {

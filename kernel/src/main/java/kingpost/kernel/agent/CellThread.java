@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import jdk.jshell.spi.SPIResolutionException;
+import kingpost.kernel.pipe.ExitCode;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
 
@@ -15,6 +16,8 @@ import kingpost.kernel.pipe.Kind;
  * on its stack with nothing of the agent above; whatever arrives late all the same, the loop survives.
  */
 final class CellThread extends Thread implements StopSign {
+
+    private static final int SPARE_BYTES = 4 << 20;
 
     /** The thread's name, which the kernel looks for. */
     static final String NAME = "cell";
@@ -31,6 +34,8 @@ final class CellThread extends Thread implements StopSign {
     private final Outbox outbox;
     /** Held here so that it exists before the kernel looks for it. */
     private final CellStopped stop = CellStopped.FROM_OUTSIDE;
+    /** Given up when a cell has filled the memory, so that there is room to tell of it. */
+    private volatile byte[] spare = newSpare();
     private volatile int running;
     private volatile int toStop = -1;
     private volatile Instant started = Instant.now();
@@ -83,12 +88,15 @@ final class CellThread extends Thread implements StopSign {
                 perform(tasks.take());
             } catch (InterruptedException | CellStopped late) {
                 Thread.interrupted();
+            } catch (OutOfMemoryError untold) {
+                Runtime.getRuntime().halt(ExitCode.MEMORY_FULL);
             }
         }
     }
 
     private void perform(Task task) {
         Thread.interrupted();
+        spare = spare.length == 0 ? newSpare() : spare;
         started = Instant.now();
         running = task.id;
         cells.enter(task.cell);
@@ -98,6 +106,7 @@ final class CellThread extends Thread implements StopSign {
         } catch (SPIResolutionException unresolved) {
             end = ended(task, "unresolved", List.of(unresolved.id(), Thrown.frames(unresolved.getStackTrace())));
         } catch (Throwable failure) {
+            spare = failure instanceof Error ? new byte[0] : spare;
             end = CellStopped.isIn(failure) ? stopped(task) : ended(task, "threw", chainOf(failure));
         } finally {
             if (toStop == task.id) {
@@ -107,6 +116,14 @@ final class CellThread extends Thread implements StopSign {
             outbox.frame(end);
         }
         cells.forgotten().forEach(number -> outbox.frame(Frame.of(Kind.FORGET, number)));
+    }
+
+    private static byte[] newSpare() {
+        try {
+            return new byte[SPARE_BYTES];
+        } catch (OutOfMemoryError stillFull) {
+            return new byte[0];
+        }
     }
 
     /** The border: below it the agent, above it the user's code. */

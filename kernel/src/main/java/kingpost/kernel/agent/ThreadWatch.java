@@ -6,8 +6,8 @@ import kingpost.kernel.pipe.Kind;
 import kingpost.kernel.pipe.Pipe;
 
 /**
- * Ends the calc VM when cells have started too many threads, before the machine runs out of them. The limit is the
- * system property {@value #PROPERTY}.
+ * Ends the calc VM when cells have started too many threads, before the machine runs out of them, and when its memory
+ * stays full. The limit of threads is the system property {@value #PROPERTY}.
  */
 final class ThreadWatch implements Runnable {
 
@@ -15,8 +15,12 @@ final class ThreadWatch implements Runnable {
     private static final int MOST = Integer.getInteger(PROPERTY, 2_000);
     private static final long MILLIS = 200;
 
+    /** So often in a row may the memory be too full to look: a few seconds. */
+    private static final int FULL_LOOKS = 12;
+
     private final Pipe pipe;
     private final ThreadGroup all;
+    private int fullInARow;
 
     ThreadWatch(Pipe pipe) {
         this.pipe = pipe;
@@ -49,12 +53,18 @@ final class ThreadWatch implements Runnable {
         }
     }
 
-    /** Waits, then counts. A full memory is the cell's failure, which tells of itself. */
+    /** Waits, then counts. A full memory is the cell's failure, which tells of itself unless it lasts. */
     private boolean areTooMany() throws InterruptedException {
         try {
             Thread.sleep(MILLIS);
-            return all.activeCount() > MOST;
+            boolean tooMany = all.activeCount() > MOST;
+            fullInARow = 0;
+            return tooMany;
         } catch (OutOfMemoryError full) {
+            fullInARow++;
+            if (fullInARow == FULL_LOOKS) {
+                Runtime.getRuntime().halt(ExitCode.MEMORY_FULL);
+            }
             return false;
         }
     }

@@ -95,7 +95,7 @@ class InterruptIT {
         assertEquals("5", resultOf("kept"));
     }
 
-    /** Newer virtual machines do not stop a thread that waits to enter a monitor; then the calc VM is replaced. */
+    /** A busy virtual machine may not stop a thread that waits to enter a monitor in time; then it is replaced. */
     @Test
     void endsACellThatWaitsForALockOfAnotherThread() {
         try (var own = JShellEvaluator.start()) {
