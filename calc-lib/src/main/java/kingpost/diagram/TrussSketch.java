@@ -130,6 +130,11 @@ final class TrussSketch {
 
     /** A member's force written beside it: value and letter; nothing in a dense truss. */
     void force(Member member, MemberStyle style, double newtons) {
+        force(member, style, newtons, style.width());
+    }
+
+    /** The same beside a line that takes {@code width} px. */
+    void force(Member member, MemberStyle style, double newtons, double width) {
         if (layout.isDense()) {
             return;
         }
@@ -140,7 +145,7 @@ final class TrussSketch {
                 : lettering.isTerse() ? size : size + " " + style.letter();
         Caption caption = lettering.caption(said, style.colour());
         sheet.label(new Label(caption, Spots.along(layout.from(member), layout.to(member), caption,
-                style.width() / 2 + 3.5, lettering.isBare()), member.name(), 1));
+                width / 2 + 3.5, lettering.isBare()), member.name(), 1));
     }
 
     void legend(List<MemberStyle> styles) {

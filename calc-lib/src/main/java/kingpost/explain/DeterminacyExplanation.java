@@ -35,7 +35,11 @@ public final class DeterminacyExplanation {
     }
 
     public static Derivation of(TrussModel truss, Determinacy determinacy) {
-        return new Derivation(truss.name() + ": can statics alone solve it?", blocks(determinacy));
+        List<Block> blocks = new ArrayList<>(blocks(determinacy));
+        if (determinacy instanceof Mechanism mechanism) {
+            blocks.addAll(Pictures.mechanism(truss, mechanism));
+        }
+        return new Derivation(truss.name() + ": can statics alone solve it?", blocks);
     }
 
     static List<Block> blocks(Determinacy determinacy) {

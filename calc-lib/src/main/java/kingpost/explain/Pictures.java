@@ -7,7 +7,11 @@ import kingpost.derivation.Figure;
 import kingpost.derivation.Phrase;
 import kingpost.diagram.ForceFigure;
 import kingpost.diagram.FreeBodyFigure;
+import kingpost.diagram.MechanismFigure;
+import kingpost.diagram.ProgressFigure;
 import kingpost.diagram.TrussFigure;
+import kingpost.diagram.WholeBodyFigure;
+import kingpost.statics.Determinacy;
 import kingpost.statics.Solution;
 import kingpost.statics.Step;
 import kingpost.svg.Svg;
@@ -27,8 +31,18 @@ final class Pictures {
         return new Figure(svg, caption, svg.description());
     }
 
-    static List<Block> wholeTruss(TrussModel truss) {
-        return List.of();
+    static List<Block> wholeTruss(TrussModel truss, Step.Reactions step) {
+        return List.of(figure(WholeBodyFigure.of(truss, step),
+                Phrase.of("The whole truss cut free, each reaction drawn the way it counts positive.")));
+    }
+
+    /** Nothing where no joint of the truss is known to move. */
+    static List<Block> mechanism(TrussModel truss, Determinacy.Mechanism mechanism) {
+        if (truss.joints().stream().noneMatch(joint -> mechanism.motion().containsKey(joint.name()))) {
+            return List.of();
+        }
+        return List.of(figure(MechanismFigure.of(truss, mechanism),
+                Phrase.of("How it moves: dashed, and drawn much larger than it begins.")));
     }
 
     /** @param first whether it is the first free body on the page, so that its arrows are explained */
@@ -44,7 +58,8 @@ final class Pictures {
     }
 
     static List<Block> progress(Solution solution, Step.AtJoint step) {
-        return List.of();
+        return List.of(figure(ProgressFigure.of(solution, step),
+                Phrase.of("After joint " + step.joint() + ", what it gave is on the broad band.")));
     }
 
     static List<Block> results(Solution solution) {

@@ -29,7 +29,7 @@ final class ReactionsExplanation {
     List<Block> blocks(Step.Reactions step) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Prose.of(why(step.why())));
-        blocks.addAll(Pictures.wholeTruss(notation.truss()));
+        blocks.addAll(Pictures.wholeTruss(notation.truss(), step));
         for (BodyEquation equation : step.equations()) {
             blocks.add(new Prose(equation.kind() instanceof Kind.Moment moment
                     ? momentIntro(equation, moment) : sumIntro(equation, (Kind.Along) equation.kind())));

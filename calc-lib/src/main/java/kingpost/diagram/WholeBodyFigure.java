@@ -1,0 +1,75 @@
+package kingpost.diagram;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import kingpost.statics.BodyEquation;
+import kingpost.statics.Source;
+import kingpost.statics.Step;
+import kingpost.svg.Element;
+import kingpost.svg.Span;
+import kingpost.svg.Style;
+import kingpost.svg.Svg;
+import kingpost.truss.TrussModel;
+
+/** The free body of the whole truss: its supports taken away, their reactions drawn the way they count positive. */
+public final class WholeBodyFigure {
+
+    private static final double RING = 6.6;
+
+    private final TrussModel truss;
+    private final Step.Reactions step;
+
+    private WholeBodyFigure(TrussModel truss, Step.Reactions step) {
+        this.truss = truss;
+        this.step = step;
+    }
+
+    /** The figure for the step that finds the reactions; the points about which it takes moments are ringed. */
+    public static Svg of(TrussModel truss, Step.Reactions step) {
+        WholeBodyFigure figure = new WholeBodyFigure(truss, step);
+        return Fitting.sketch(truss, figure::draw).toSvg("Free body of the whole truss", figure.words());
+    }
+
+    private void draw(TrussSketch sketch) {
+        sketch.members(Ink.PALE, 2.6);
+        momentPoints().forEach(joint -> ring(sketch, joint));
+        sketch.joints();
+        if (!sketch.layout().isDense()) {
+            step.answers().stream().map(Step.Answer::unknown).filter(Source.OfReaction.class::isInstance)
+                    .forEach(source -> reaction(sketch, (Source.OfReaction) source));
+        }
+        sketch.loads();
+        sketch.names();
+        sketch.sheet().settle();
+        new Dimensions(sketch.sheet(), sketch.layout()).draw();
+        sketch.notes();
+    }
+
+    private static void reaction(TrussSketch sketch, Source.OfReaction reaction) {
+        List<Span> symbol = reaction.letter().isEmpty() ? Span.indexed("R", reaction.joint())
+                : Span.indexed(reaction.joint(), reaction.letter());
+        sketch.arrow(sketch.layout().of(reaction.joint()), TrussLayout.way(reaction.direction()), Ink.UNKNOWN,
+                sketch.lettering().caption(symbol, Ink.UNKNOWN), reaction.symbol());
+    }
+
+    private static void ring(TrussSketch sketch, String joint) {
+        if (!sketch.layout().isDense()) {
+            sketch.sheet().add(Layer.BACKGROUND, new Element.Circle(sketch.layout().of(joint).point(), RING,
+                    Style.stroke(Ink.FAINT, 1.2).filled(Ink.PAPER).dashed(3, 3)));
+        }
+    }
+
+    private List<String> momentPoints() {
+        return step.equations().stream().map(BodyEquation::kind).filter(BodyEquation.Kind.Moment.class::isInstance)
+                .map(kind -> ((BodyEquation.Kind.Moment) kind).joint()).filter(joint -> !joint.isEmpty()).distinct()
+                .toList();
+    }
+
+    private String words() {
+        String reactions = step.answers().stream().map(Step.Answer::unknown)
+                .filter(Source.OfReaction.class::isInstance).map(source -> ((Source.OfReaction) source).symbol())
+                .collect(Collectors.joining(", "));
+        return "The truss without its supports; in their place the reactions " + reactions + ". "
+                + new TrussWords(truss).loads();
+    }
+}

@@ -1,0 +1,87 @@
+package kingpost.diagram;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import kingpost.statics.Determinacies;
+import kingpost.statics.Determinacy.Mechanism;
+import kingpost.statics.Solution;
+import kingpost.statics.Solver;
+import kingpost.statics.Source;
+import kingpost.statics.Step;
+import kingpost.truss.Direction;
+import kingpost.truss.TrussBuilder;
+import kingpost.truss.TrussModel;
+import kingpost.units.StructuralUnits;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The figures that go with the work: progress, the whole body, a mechanism. */
+class WorkFiguresTest {
+
+    static List<TrussModel> trusses() {
+        return Example.all().stream().filter(t -> t.members().size() < 30).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("trusses")
+    void keepTheContractOfFigures(TrussModel truss) {
+        Solution solution = Solver.solve(truss);
+        for (Step step : solution.steps()) {
+            if (step instanceof Step.AtJoint joint) {
+                FigureContract.check(() -> ProgressFigure.of(solution, joint));
+            } else if (step instanceof Step.Reactions reactions) {
+                FigureContract.check(() -> WholeBodyFigure.of(truss, reactions));
+            }
+        }
+    }
+
+    @Test
+    void progressTellsWhatIsSolvedGivenAndUnknown() {
+        TrussModel truss = Example.canopy();
+        Solution solution = Solver.solve(truss);
+        List<Step.AtJoint> joints = solution.steps().stream().filter(Step.AtJoint.class::isInstance)
+                .map(Step.AtJoint.class::cast).toList();
+
+        for (Step.AtJoint joint : joints) {
+            List<String> texts = Clashes.textsOf(ProgressFigure.of(solution, joint));
+            truss.joints().forEach(j -> assertTrue(texts.contains(j.name()), j.name() + " in " + texts));
+        }
+        String first = ProgressFigure.of(solution, joints.get(0)).description();
+        String last = ProgressFigure.of(solution, joints.get(joints.size() - 1)).description();
+
+        assertTrue(first.contains("This step gave") && first.contains("Still unknown"), first);
+        assertTrue(last.contains("Solved before") && !last.contains("Still unknown"), last);
+    }
+
+    @Test
+    void theWholeBodyShowsEachReactionByItsSymbol() {
+        TrussModel truss = Example.bridge(4, 3, 4, 10);
+        Step.Reactions step = Solver.solve(truss).steps().stream().filter(Step.Reactions.class::isInstance)
+                .map(Step.Reactions.class::cast).findFirst().orElseThrow();
+
+        List<String> texts = Clashes.textsOf(WholeBodyFigure.of(truss, step));
+
+        truss.joints().forEach(joint -> assertTrue(texts.contains(joint.name()), joint.name() + " in " + texts));
+        for (Step.Answer answer : step.answers()) {
+            String symbol = ((Source.OfReaction) answer.unknown()).symbol().replace("_", "");
+            assertTrue(texts.contains(symbol), symbol + " in " + texts);
+        }
+    }
+
+    @Test
+    void aMechanismShowsWhichJointsMove() {
+        TrussModel square = new TrussBuilder<TrussModel>("Square", t -> t).units(StructuralUnits.m, StructuralUnits.kN)
+                .joint("A", 0, 0).joint("B", 3, 0).joint("C", 3, 3).joint("D", 0, 3).members("AB BC CD AD")
+                .pin("A").roller("B").load("D", 5, Direction.RIGHT).build();
+        Mechanism mechanism = assertInstanceOf(Mechanism.class, Determinacies.of(square));
+
+        FigureContract.check(() -> MechanismFigure.of(square, mechanism));
+
+        assertEquals("The truss with its first way of moving drawn dashed and large. These joints move: C and D.",
+                MechanismFigure.of(square, mechanism).description());
+    }
+}
