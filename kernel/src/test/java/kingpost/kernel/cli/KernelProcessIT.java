@@ -74,7 +74,11 @@ class KernelProcessIT {
         assertEquals("ok", client.ask(On.CONTROL, "interrupt_request", Map.of()).text("status"));
         assertEquals("Interrupted", client.reply(On.SHELL, running).text("ename"));
         assertEquals(Map.of("status", "aborted"), client.reply(On.SHELL, queued).content());
-        assertEquals(List.of("status busy", "status idle"), client.briefs(queued));
+        List<String> said = client.briefs(queued);
+        assertEquals("status busy", said.get(0));
+        assertEquals("status idle", said.get(said.size() - 1));
+        // busy may be said again, after the idle of the interrupt request; an input or an output never is
+        assertTrue(said.stream().allMatch(brief -> brief.startsWith("status ")), said.toString());
         assertEquals("ok", client.reply(On.SHELL, client.execute("1 + 1")).text("status"));
     }
 
