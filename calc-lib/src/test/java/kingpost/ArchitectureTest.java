@@ -34,6 +34,7 @@ class ArchitectureTest {
             Map.entry("exact", Set.of()),
             Map.entry("svg", Set.of()),
             Map.entry("truss", Set.of("units")),
+            Map.entry("form", Set.of("truss", "units")),
             Map.entry("statics", Set.of("truss", "units", "exact")),
             Map.entry("derivation", Set.of("units", "svg")),
             Map.entry("calculation", Set.of("units", "derivation")),
@@ -43,8 +44,8 @@ class ArchitectureTest {
             Map.entry("variant", Set.of("truss", "statics", "units", "exact", "svg", "derivation", "diagram", "explain")),
             Map.entry("marking", Set.of("csv", "truss", "statics", "units", "exact", "derivation", "diagram", "explain")),
             Map.entry("render", Set.of("derivation", "units", "svg")),
-            Map.entry("notebook", Set.of("units", "exact", "svg", "truss", "statics", "derivation", "calculation",
-                    "diagram", "explain", "render", "csv", "variant", "marking")));
+            Map.entry("notebook", Set.of("units", "exact", "svg", "truss", "form", "statics", "derivation",
+                    "calculation", "diagram", "explain", "render", "csv", "variant", "marking")));
 
     private static final int FEWEST_CLASSES = 60;
 

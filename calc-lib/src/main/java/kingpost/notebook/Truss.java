@@ -38,7 +38,7 @@ import kingpost.truss.TrussModel;
  *         .build();
  * }</pre>
  */
-public final class Truss implements Showable, NamesInQuotes {
+public final class Truss extends TradeForms implements Showable, NamesInQuotes {
 
     private final TrussModel model;
 

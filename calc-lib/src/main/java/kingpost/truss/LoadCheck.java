@@ -31,8 +31,10 @@ final class LoadCheck {
     }
 
     private void add(LoadEntry entry) {
-        String subject = "Load at " + (entry.joint().isBlank() ? "(no joint)" : entry.joint());
-        if (!joints.containsKey(entry.joint())) {
+        String subject = entry.joint().isBlank() ? "Load" : "Load at " + entry.joint();
+        if (entry.joint().isBlank()) {
+            problems.add(subject, "it names no joint", "write where it acts, as in load(\"C\", 12, DOWN)");
+        } else if (!joints.containsKey(entry.joint())) {
             problems.add(subject, "there is no joint " + entry.joint(), "add the joint or correct the name");
         }
         Optional<? extends Load> load = entry.size() != null ? directed(entry, subject) : components(entry, subject);

@@ -26,7 +26,12 @@ final class SupportCheck {
 
     private void add(SupportEntry entry) {
         String kind = entry.kind().name().toLowerCase(java.util.Locale.ROOT);
-        String subject = "Support at " + (entry.joint().isBlank() ? "(no joint)" : entry.joint());
+        String subject = "Support at " + entry.joint();
+        if (entry.joint().isBlank()) {
+            problems.add("Support", "the " + kind + " names no joint", "write what it holds, as in " + kind + "(\"A\""
+                    + (entry.kind() == Support.Kind.LINK ? ", 90)" : ")"));
+            return;
+        }
         if (!joints.containsKey(entry.joint())) {
             problems.add(subject, "there is no joint " + entry.joint() + " for the " + kind,
                     "add the joint or correct the name");

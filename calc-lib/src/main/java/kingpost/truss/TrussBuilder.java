@@ -32,6 +32,12 @@ public final class TrussBuilder<T> {
         this.finish = finish;
     }
 
+    /** Another name for the truss. */
+    public TrussBuilder<T> named(String name) {
+        draft.name = name;
+        return this;
+    }
+
     /** The units of bare numbers, and those in which answers are given. */
     public TrussBuilder<T> units(Unit<?> length, Unit<?> force) {
         draft.units.add(new TrussDraft.UnitPair(length, force));
@@ -90,6 +96,14 @@ public final class TrussBuilder<T> {
         return this;
     }
 
+    /** A pin at one joint and a roller at another, which hold the truss unless supports are written. */
+    public TrussBuilder<T> restingOn(String pin, String roller) {
+        draft.usualSupports.clear();
+        draft.usualSupports.add(new SupportEntry(pin, Support.Kind.PIN, null, 0));
+        draft.usualSupports.add(new SupportEntry(roller, Support.Kind.ROLLER, Direction.UP, 0));
+        return this;
+    }
+
     /** Holds a joint against any movement. */
     public TrussBuilder<T> pin(String joint) {
         return support(joint, Support.Kind.PIN, null);
@@ -130,6 +144,16 @@ public final class TrussBuilder<T> {
         return load(joint, Amount.of(size), direction);
     }
 
+    /** The same load at each of several joints: {@code loads("U1 U2 U3", 10, DOWN)}. Spaces and commas part them. */
+    public TrussBuilder<T> loads(String joints, double size, Direction direction) {
+        return loads(joints, Amount.of(size), direction);
+    }
+
+    /** The same load at each of several joints: {@code loads("U1 U2 U3", kN(10), DOWN)}. Spaces and commas part them. */
+    public TrussBuilder<T> loads(String joints, Quantity size, Direction direction) {
+        return loads(joints, Amount.of(size), direction);
+    }
+
     /** A load by its components to the right and upwards. */
     public TrussBuilder<T> load(String joint, double fx, double fy) {
         return load(joint, Amount.of(fx), Amount.of(fy), Amount.of(0));
@@ -163,7 +187,7 @@ public final class TrussBuilder<T> {
     @Override
     public String toString() {
         return "Truss " + draft.name + ", not built yet: " + draft.joints.size() + " joints, " + draft.members.size()
-                + " members, " + draft.supports.size() + " supports and " + draft.loads.size()
+                + " members, " + draft.effectiveSupports().size() + " supports and " + draft.loads.size()
                 + " loads so far; end it with .build().";
     }
 
@@ -180,6 +204,13 @@ public final class TrussBuilder<T> {
 
     private TrussBuilder<T> support(String joint, Support.Kind kind, Direction normal) {
         draft.supports.add(new SupportEntry(joint == null ? "" : joint, kind, normal, 0));
+        return this;
+    }
+
+    private TrussBuilder<T> loads(String joints, Amount size, Direction direction) {
+        for (String joint : (joints == null ? "" : joints.strip()).split("[\\s,;]+")) {
+            load(joint, size, direction);
+        }
         return this;
     }
 

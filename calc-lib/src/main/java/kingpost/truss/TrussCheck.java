@@ -26,10 +26,10 @@ final class TrussCheck {
         JointCheck jointCheck = new JointCheck(units, problems);
         Map<String, Joint> joints = jointCheck.check(draft.joints);
         List<Member> members = members(joints, jointCheck.faulty(), subject);
-        if (draft.supports.isEmpty() && !draft.joints.isEmpty()) {
+        if (draft.effectiveSupports().isEmpty() && !draft.joints.isEmpty()) {
             problems.add(subject, "it has no support", "add pin(\"A\") and roller(\"C\"), or links");
         }
-        List<Support> supports = new SupportCheck(joints, problems).check(draft.supports);
+        List<Support> supports = new SupportCheck(joints, problems).check(draft.effectiveSupports());
         List<Load> loads = new LoadCheck(joints, units, problems).check(draft.loads);
         problems.throwIfAny();
         return new TrussModel(draft.name, units.length(), units.force(), List.copyOf(joints.values()), members,

@@ -7,15 +7,21 @@ import javax.measure.Unit;
 /** What the user wrote down, word for word and unchecked. */
 final class TrussDraft {
 
-    final String name;
+    String name;
     final List<UnitPair> units = new ArrayList<>();
     final List<JointEntry> joints = new ArrayList<>();
     final List<MemberEntry> members = new ArrayList<>();
     final List<SupportEntry> supports = new ArrayList<>();
     final List<LoadEntry> loads = new ArrayList<>();
+    /** What holds the truss where the user writes no support. */
+    final List<SupportEntry> usualSupports = new ArrayList<>();
 
     TrussDraft(String name) {
         this.name = name;
+    }
+
+    List<SupportEntry> effectiveSupports() {
+        return supports.isEmpty() ? usualSupports : supports;
     }
 
     record UnitPair(Unit<?> length, Unit<?> force) {
