@@ -15,8 +15,6 @@ import kingpost.notebook.NamesInQuotes;
 /** Serves the kernel's frames: the reading thread never runs user code. */
 final class Agent {
 
-    private static final int PIPE_BROKEN = 70;
-
     private final Pipe pipe;
     private final Outbox outbox = new Outbox();
     private final Cells cells = new Cells();
@@ -33,6 +31,7 @@ final class Agent {
 
     /** Serves until the kernel is gone, and then ends this VM at once. */
     void serve() {
+        LastResort.prepare();
         watch(System.in);
         start("outbox", () -> outbox.sendTo(pipe));
         System.setOut(new CellPrintStream("stdout", cells, outbox, thread));
@@ -66,7 +65,7 @@ final class Agent {
             try {
                 work.run();
             } catch (OutOfMemoryError full) {
-                Runtime.getRuntime().halt(ExitCode.MEMORY_FULL);
+                LastResort.halt(ExitCode.MEMORY_FULL);
             } catch (Throwable broken) {
                 // nobody is left to tell
             } finally {
@@ -81,7 +80,7 @@ final class Agent {
         try {
             Children.destroyAll();
         } finally {
-            Runtime.getRuntime().halt(PIPE_BROKEN);
+            LastResort.halt(ExitCode.BROKEN);
         }
     }
 
@@ -100,6 +99,7 @@ final class Agent {
             case STOP -> thread.stopRequested(frame.number(0));
             case STOP_HARD -> thread.stopHard(frame.number(0));
             case INPUT_ANSWER -> questions.answered(frame);
+            case PING -> answer(frame, null);
             default -> throw new IllegalStateException("Agent: does not take " + frame.kind() + " frames.");
         }
     }

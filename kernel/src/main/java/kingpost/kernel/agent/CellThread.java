@@ -18,6 +18,8 @@ import kingpost.kernel.pipe.Kind;
 final class CellThread extends Thread implements StopSign {
 
     private static final int SPARE_BYTES = 4 << 20;
+    /** Made beforehand, because there is no room for it when it is needed. */
+    private static final byte[] NONE = new byte[0];
 
     /** The thread's name, which the kernel looks for. */
     static final String NAME = "cell";
@@ -89,7 +91,9 @@ final class CellThread extends Thread implements StopSign {
             } catch (InterruptedException | CellStopped late) {
                 Thread.interrupted();
             } catch (OutOfMemoryError untold) {
-                Runtime.getRuntime().halt(ExitCode.MEMORY_FULL);
+                LastResort.halt(ExitCode.MEMORY_FULL);
+            } catch (Throwable broken) {
+                LastResort.halt(ExitCode.BROKEN);
             }
         }
     }
@@ -106,7 +110,7 @@ final class CellThread extends Thread implements StopSign {
         } catch (SPIResolutionException unresolved) {
             end = ended(task, "unresolved", List.of(unresolved.id(), Thrown.frames(unresolved.getStackTrace())));
         } catch (Throwable failure) {
-            spare = failure instanceof Error ? new byte[0] : spare;
+            spare = failure instanceof Error ? NONE : spare;
             end = CellStopped.isIn(failure) ? stopped(task) : ended(task, "threw", chainOf(failure));
         } finally {
             if (toStop == task.id) {
@@ -122,7 +126,7 @@ final class CellThread extends Thread implements StopSign {
         try {
             return new byte[SPARE_BYTES];
         } catch (OutOfMemoryError stillFull) {
-            return new byte[0];
+            return NONE;
         }
     }
 

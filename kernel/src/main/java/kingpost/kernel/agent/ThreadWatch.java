@@ -1,5 +1,6 @@
 package kingpost.kernel.agent;
 
+import java.util.concurrent.locks.LockSupport;
 import kingpost.kernel.pipe.ExitCode;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
@@ -15,12 +16,13 @@ final class ThreadWatch implements Runnable {
     private static final int MOST = Integer.getInteger(PROPERTY, 2_000);
     private static final long MILLIS = 200;
 
-    /** So often in a row may the memory be too full to look: a few seconds. */
-    private static final int FULL_LOOKS = 12;
+    /** So long may the memory be too full to look. */
+    private static final long FULL_NANOS = 3_000_000_000L;
 
     private final Pipe pipe;
     private final ThreadGroup all;
-    private int fullInARow;
+    /** When the memory was first found full since it last was not; 0 when it is not. */
+    private long fullSince;
 
     ThreadWatch(Pipe pipe) {
         this.pipe = pipe;
@@ -40,32 +42,42 @@ final class ThreadWatch implements Runnable {
 
     @Override
     public void run() {
+        int code = ExitCode.TOO_MANY_THREADS;
         try {
+            pause();
             boolean tooMany = false;
             while (!tooMany) {
                 tooMany = areTooMany();
             }
             pipe.send(Frame.of(Kind.DYING, "cells had started more than %,d threads".formatted(MOST)));
+        } catch (OutOfMemoryError full) {
+            code = ExitCode.MEMORY_FULL;
         } catch (Throwable broken) {
             // the end is the same
         } finally {
-            Runtime.getRuntime().halt(ExitCode.TOO_MANY_THREADS);
+            LastResort.halt(code);
         }
     }
 
     /** Waits, then counts. A full memory is the cell's failure, which tells of itself unless it lasts. */
-    private boolean areTooMany() throws InterruptedException {
+    private boolean areTooMany() {
         try {
-            Thread.sleep(MILLIS);
+            pause();
             boolean tooMany = all.activeCount() > MOST;
-            fullInARow = 0;
+            fullSince = 0;
             return tooMany;
         } catch (OutOfMemoryError full) {
-            fullInARow++;
-            if (fullInARow == FULL_LOOKS) {
-                Runtime.getRuntime().halt(ExitCode.MEMORY_FULL);
+            long now = System.nanoTime();
+            fullSince = fullSince == 0 ? now : fullSince;
+            if (now - fullSince > FULL_NANOS) {
+                throw full;
             }
             return false;
         }
+    }
+
+    /** Unlike a sleep, this needs no memory once it has been done. */
+    private static void pause() {
+        LockSupport.parkNanos(MILLIS * 1_000_000);
     }
 }

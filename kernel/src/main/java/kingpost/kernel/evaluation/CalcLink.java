@@ -23,6 +23,7 @@ final class CalcLink {
     private final CellOutputs outputs;
     private final Map<Integer, CompletableFuture<Object>> answers = new ConcurrentHashMap<>();
     private final BlockingQueue<Frame> callEvents = new LinkedBlockingQueue<>();
+    private final LifeSigns signs = new LifeSigns();
     private volatile int runningCall;
     private volatile String lost;
 
@@ -43,7 +44,10 @@ final class CalcLink {
     private void read() {
         try {
             while (true) {
-                take(process.receive());
+                Frame frame = process.receive();
+                signs.begin();
+                take(frame);
+                signs.end();
             }
         } catch (IOException | RuntimeException ended) {
             lost = process.howItEnded();
@@ -96,6 +100,7 @@ final class CalcLink {
         checkAlive();
         int id = IDS.incrementAndGet();
         runningCall = id;
+        signs.reset();
         try {
             process.send(withId(kind, id, fields));
             while (true) {
@@ -113,11 +118,16 @@ final class CalcLink {
         }
     }
 
+    /** The next event; the calc VM is replaced when it no longer answers. */
     private Frame takeUninterrupted() {
         boolean interrupted = false;
         while (true) {
             try {
-                Frame event = callEvents.take();
+                Frame event = callEvents.poll(LifeSigns.LOOK_MILLIS, TimeUnit.MILLISECONDS);
+                if (event == null) {
+                    askForLife();
+                    continue;
+                }
                 if (interrupted) {
                     Thread.currentThread().interrupt();
                 }
@@ -125,6 +135,14 @@ final class CalcLink {
             } catch (InterruptedException later) {
                 interrupted = true;
             }
+        }
+    }
+
+    private void askForLife() {
+        if (signs.areMissing()) {
+            destroy("it no longer answered, as when its memory is full");
+        } else {
+            tell(Kind.PING);
         }
     }
 

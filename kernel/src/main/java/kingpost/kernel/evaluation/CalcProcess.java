@@ -187,6 +187,9 @@ final class CalcProcess {
         if (code == ExitCode.TOO_MANY_THREADS) {
             return "cells had started too many threads";
         }
+        if (code == ExitCode.BROKEN) {
+            return "it could not go on";
+        }
         if (code > 128 && code < 160) {
             return "it was killed or crashed (signal " + (code - 128) + ")";
         }

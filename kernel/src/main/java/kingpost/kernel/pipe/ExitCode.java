@@ -3,6 +3,8 @@ package kingpost.kernel.pipe;
 /** Codes with which the calc VM ends itself, for when its last words no longer get through. */
 public final class ExitCode {
 
+    /** The other VM is gone, or something without which there is no going on has ended. */
+    public static final int BROKEN = 70;
     public static final int TOO_MANY_THREADS = 71;
     public static final int MEMORY_FULL = 72;
 

@@ -31,12 +31,14 @@ public enum Kind {
     INPUT_ANSWER,
     /** {@code id, cell, type, content: map, metadata: map, buffers: list of bytes}: a comm message. */
     COMM_IN,
+    /** {@code id}: answer, although a cell may be running. */
+    PING,
 
     // ---- calc VM to kernel VM
 
     /** {@code token}: the first frame, which proves who is calling. */
     HELLO,
-    /** {@code id, value}: the answer to LOAD, NAMES (a list of text), RELEASE or ADD_PATH. */
+    /** {@code id, value}: the answer to LOAD, NAMES (a list of text), RELEASE, ADD_PATH or PING. */
     ANSWER,
     /** {@code id, ending: "returned" | "threw" | "unresolved" | "stopped", detail}: INVOKE, SHOW or COMM_IN ended. */
     ENDED,
