@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.measure.Unit;
 import kingpost.marking.Reading.Blank;
 import kingpost.marking.Reading.Force;
@@ -13,7 +14,7 @@ import kingpost.marking.Reading.Unread;
 import kingpost.truss.Direction;
 
 /**
- * Reads one answer: "12.5 kN C", "T 12.5", "-12.5", "12√2 kN (tension)", "zero", or nothing.
+ * Reads one answer: "12.5 kN C", "T 12.5", "-12.5", "12√2 kN (tension)", "10/√3", "16 2/3", "zero", or nothing.
  *
  * <p>A number without a unit is in the truss's force unit. A comma within a number is refused, as it may be a decimal
  * comma or part a thousand from the rest. A minus sign may be any of the dashes that word processors put in its
@@ -22,10 +23,13 @@ import kingpost.truss.Direction;
 final class AnswerReader {
 
     private static final String DECIMAL = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
-    private static final String ROOT = "\\u221a\\s*\\(?\\s*(?<radicand>\\d+)\\s*\\)?";
+    private static final String ROOT = "\u221a\\s*\\(?\\s*(?<radicand>\\d+)\\s*\\)?";
+    private static final String OVER = "(?<divisor>\\d+(?:\\.\\d+)?)?\\s*(?:\u221a\\s*\\(?\\s*(?<below>\\d+)\\s*\\)?)?";
     private static final Pattern FORM = Pattern.compile("(?<before>(?:[^\\d.+\\-\u221a]|\\.(?!\\d))*?)\\s*(?<sign>[+-]?)\\s*"
-            + "(?=\\.?\\d|\u221a)(?<number>" + DECIMAL + ")?\\s*(?:[*\u00b7\u00d7]?\\s*" + ROOT + ")?"
-            + "(?:\\s*/\\s*(?<divisor>\\d+(?:\\.\\d+)?))?(?<after>.*)");
+            + "(?=\\.?\\d|\u221a)(?:(?<whole>\\d+)\\s+(?=\\d+\\s*/\\s*\\d))?(?<number>" + DECIMAL + ")?"
+            + "(?:\\s*/\\s*(?<first>\\d+)\\s*\\)?(?=\\s*[*\u00b7\u00d7]?\\s*\u221a))?\\s*(?:[*\u00b7\u00d7]?\\s*" + ROOT + ")?"
+            + "(?:\\s*/\\s*(?=[\\d\u221a])" + OVER + ")?(?<after>.*)");
+    private static final Pattern EQUALLY = Pattern.compile("\\s*[=\u2248]\\s*");
     private static final Set<String> NOTHING =
             Set.of("", "-", "--", "---", "?", "??", "???", "blank", "no answer", "not answered", "...", "\u2026");
     private static final Set<String> ZERO = Set.of("zero", "none", "nil", "zero force", "zero-force", "no force",
@@ -61,6 +65,9 @@ final class AnswerReader {
         if (plain.matches(".*\\d\\s*,\\s*\\d.*")) {
             return unread(text, "a comma in a number may be a decimal comma or mark thousands; write 12.5 or 1250");
         }
+        if (EQUALLY.matcher(plain).find()) {
+            return twice(text, plain, along);
+        }
         Matcher form = FORM.matcher(plain.replace("sqrt", "\u221a"));
         if (!form.matches() || form.group("number") == null && form.group("radicand") == null) {
             return unread(text, "there is no number in it; write it as 12.5 C, or zero");
@@ -76,7 +83,8 @@ final class AnswerReader {
         AnswerWords words = AnswerWords.of(form.group("before") + " " + form.group("after"), forceUnit, along);
         double size = size(form);
         double scale = words.unitIn(forceUnit);
-        boolean plainDecimal = form.group("radicand") == null && form.group("divisor") == null;
+        boolean plainDecimal = Stream.of("radicand", "divisor", "below", "whole", "first")
+                .allMatch(part -> form.group(part) == null);
         if (size == 0) {
             return zero(words.sign() == 0 ? Said.NOTHING : Said.WORD);
         }
@@ -90,12 +98,33 @@ final class AnswerReader {
                 plainDecimal ? Figures.count(digits) : 9, said, digits, scale);
     }
 
-    private static double size(Matcher form) {
-        double size = form.group("number") == null ? 1 : Double.parseDouble(form.group("number"));
-        if (form.group("radicand") != null) {
-            size *= Math.sqrt(Double.parseDouble(form.group("radicand")));
+    /** "10\u221a2 = 14.1 kN C": the same force in two forms; what is said after the last holds for it. */
+    private Reading twice(String text, String plain, Optional<Direction> along) {
+        String[] forms = EQUALLY.split(plain);
+        Reading last = read(forms[forms.length - 1], along);
+        for (int i = 0; i < forms.length - 1 && last instanceof Force said; i++) {
+            boolean same = read(forms[i], along) instanceof Force other && Math.abs(Math.abs(other.value())
+                    - Math.abs(said.value())) <= Math.max(said.halfUnit(), other.halfUnit()) * (1 + 1e-6)
+                    && (other.value() == said.value() || other.said() == Said.NOTHING
+                    || Math.signum(other.value()) == Math.signum(said.value()));
+            last = same ? last : unread(text, "its two sides do not say the same force; keep one of them");
         }
-        return form.group("divisor") == null ? size : size / Double.parseDouble(form.group("divisor"));
+        return last instanceof Unread unread && !unread.reason().startsWith("\"" + text.strip())
+                ? unread(text, "it is not one force; write it as 12.5 C") : last;
+    }
+
+    private static double size(Matcher form) {
+        double size = part(form, "number") / part(form, "first");
+        if (form.group("radicand") == null) {
+            size = size / part(form, "divisor") / Math.sqrt(part(form, "below"));
+            return form.group("whole") == null ? size : size + part(form, "whole");
+        }
+        return size * Math.sqrt(part(form, "radicand")) / part(form, "divisor") / Math.sqrt(part(form, "below"));
+    }
+
+    /** The number of one part of the form; 1 where it is not written. */
+    private static double part(Matcher form, String part) {
+        return form.group(part) == null ? 1 : Double.parseDouble(form.group(part));
     }
 
     private double signed(double size, String sign, int word, boolean reaction) throws NotRead {

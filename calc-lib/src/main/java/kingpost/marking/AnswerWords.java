@@ -6,6 +6,7 @@ import static kingpost.units.StructuralUnits.kN;
 import static kingpost.units.StructuralUnits.kip;
 import static kingpost.units.StructuralUnits.lbf;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -49,6 +50,13 @@ record AnswerWords(Unit<?> unit, int sign) {
             }
         }
         return new AnswerWords(unit == null ? forceUnit : unit, sign);
+    }
+
+    /** Whether {@code text} says a sense, a way or a unit and nothing else, as behind a comma: "12 kN, tension". */
+    static boolean isAll(String text) {
+        String[] words = text.toLowerCase(Locale.ROOT).replaceAll("[()\\[\\]]", " ").strip().split("\\s+");
+        return Arrays.stream(words).map(word -> word.replaceAll("\\.$", "")).allMatch(word -> sense(word) != 0
+                || WAYS.containsKey(word) || FILLERS.contains(word) || UNITS.containsKey(word));
     }
 
     /** Units of {@code target} in one of the unit said. */

@@ -1,6 +1,7 @@
 package kingpost.marking;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,7 +14,8 @@ import kingpost.marking.State.How;
 import kingpost.marking.State.Outcome;
 
 /**
- * What the search found for a sheet: the cheapest end and those about as cheap.
+ * What the search found for a sheet: the cheapest end and those about as cheap; one that names a slip stands before one
+ * that leaves the answer unexplained.
  *
  * @param cost  of the cheapest, in slips
  * @param ends  the cheapest first
@@ -27,8 +29,12 @@ record Explanation(double cost, List<State> ends, Optional<Slip> whole) {
 
     static Explanation of(List<State> ends, Optional<Slip> whole, double price) {
         double least = ends.get(0).cost();
-        return new Explanation(least + price,
-                ends.stream().filter(end -> end.cost() <= least + Price.TIE).toList(), whole);
+        return new Explanation(least + price, ends.stream().filter(end -> end.cost() <= least + Price.TIE)
+                .sorted(Comparator.comparingLong(Explanation::unexplained)).toList(), whole);
+    }
+
+    private static long unexplained(State end) {
+        return end.slips().stream().filter(slip -> slip.kind() == Kind.UNEXPLAINED).count();
     }
 
     /** The slips of the likeliest explanation. */

@@ -3,6 +3,7 @@ package kingpost.marking;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import kingpost.statics.Inspection;
 import kingpost.statics.Vector;
@@ -117,10 +118,23 @@ final class Path {
         if (choices.isEmpty() || unknown.isEmpty()) {
             return unknown.isEmpty();
         }
-        stages.add(new Stage.Balance(place, forces, choices, inOrder(choices.get(0), forces, unknown)));
+        Stage.Balance here = new Stage.Balance(place, forces, choices, inOrder(choices.get(0), forces, unknown));
+        stages.add(elsewhere(here).<Stage>map(there -> new Stage.Either(here, there)).orElse(here));
         unknown.forEach(number -> known[number] = true);
         copyAlike();
         return true;
+    }
+
+    /** The other end of a member that is the only unknown here, where it is the only one there too. */
+    private Optional<Stage.Balance> elsewhere(Stage.Balance here) {
+        if (here.isWhole() || here.unknowns().size() != 1 || !bodies.unknowns().isMember(here.unknowns().get(0))) {
+            return Optional.empty();
+        }
+        String other = bodies.unknowns().member(here.unknowns().get(0)).otherEnd(here.joint());
+        List<Acting> forces = bodies.at(other);
+        List<List<Measure>> choices = choices(forces, unknownIn(forces));
+        boolean alone = unknownIn(forces).size() == 1 && !choices.isEmpty();
+        return alone ? Optional.of(new Stage.Balance(other, forces, choices, here.unknowns())) : Optional.empty();
     }
 
     /** An unknown that is in every equation comes first: the other is missing from one, which so gives the first. */

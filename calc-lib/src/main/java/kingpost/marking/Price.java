@@ -35,6 +35,10 @@ final class Price {
     static final double UNEXPLAINED = 1.6;
     /** An answer that is right although the working gives another. */
     static final double ANOTHER_WAY = 0.5;
+    /** A member found from its other end than the way of the worked solution has it. */
+    static final double ANOTHER_END = 0.01;
+    /** The unknown of a joint that is usually found second, found first. */
+    static final double ANOTHER_FIRST = 0.02;
     /** An answer that agrees only within the rounding of what it was made from. */
     static final double NEARLY = 0.03;
     /** An answer that agrees only to the fewer figures in which it is stated. */

@@ -3,8 +3,10 @@ package kingpost.marking;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import kingpost.marking.Equations.Answer;
 import kingpost.marking.Recorder.Help;
 import kingpost.marking.Tweak.Change;
@@ -67,13 +69,12 @@ final class Search {
     /** Goes on through one stage. */
     private final class StageSearch {
         private final int number;
-        private final List<Terms> terms = new ArrayList<>();
+        private final Map<String, List<Terms>> terms = new HashMap<>();
 
         StageSearch(int number) {
             this.number = number;
-            if (working.stages().get(number) instanceof Stage.Balance balance) {
-                balance.choices().forEach(measures -> terms.add(new Terms(balance.acting(), measures)));
-            }
+            working.stages().get(number).balances().forEach(balance -> terms.put(balance.joint(),
+                    balance.choices().stream().map(measures -> new Terms(balance.acting(), measures)).toList()));
         }
 
         Expander from(State state) {
@@ -85,9 +86,9 @@ final class Search {
     private final class Expander implements Stage.Visitor<List<State>> {
         private final State state;
         private final int number;
-        private final List<Terms> terms;
+        private final Map<String, List<Terms>> terms;
 
-        Expander(State state, int number, List<Terms> terms) {
+        Expander(State state, int number, Map<String, List<Terms>> terms) {
             this.state = state;
             this.number = number;
             this.terms = terms;
@@ -113,16 +114,28 @@ final class Search {
         @Override
         public List<State> balance(Stage.Balance stage) {
             List<State> ends = new ArrayList<>();
+            List<Terms> choices = terms.get(stage.joint());
             // without a slip, all sets of two equations give the same; single equations may differ
-            int plain = stage.unknowns().size() == 1 ? terms.size() : 1;
-            for (Terms each : terms.subList(0, plain)) {
+            int plain = stage.unknowns().size() == 1 ? choices.size() : 1;
+            for (Terms each : choices.subList(0, plain)) {
                 work(new Equations(bodies, each, null), stage, state, ends);
             }
             double toExplain = ends.stream().mapToDouble(each -> each.cost() - state.cost()).min().orElse(9);
             boolean hidden = stage.unknowns().stream().anyMatch(unknown -> !recorder.isStated(unknown));
             if (state.cost() + Price.SLIP <= budget && (hidden || toExplain > EXPLAINED)) {
-                terms.forEach(each -> slips(stage, each, toExplain, ends));
+                choices.forEach(each -> slips(stage, each, toExplain, ends));
             }
+            return ends;
+        }
+
+        /** What the other end gives besides; most often it gives the same. */
+        @Override
+        public List<State> either(Stage.Either stage) {
+            List<State> ends = new ArrayList<>(balance(stage.here()));
+            Set<List<Object>> met = new HashSet<>();
+            ends.forEach(end -> met.add(List.of(end.slips(), end.outcomes())));
+            balance(stage.there()).stream().filter(end -> met.add(List.of(end.slips(), end.outcomes())))
+                    .forEach(end -> ends.add(end.paying(Price.ANOTHER_END)));
             return ends;
         }
 
@@ -186,7 +199,9 @@ final class Search {
             return;
         }
         for (int first : firsts(wanted, answers)) {
-            for (State next : recorder.record(state, wanted.get(first), answers[first])) {
+            for (State recorded : recorder.record(state, wanted.get(first), answers[first])) {
+                boolean usual = first == 0 || recorded.value(wanted.get(first)) == answers[first].value();
+                State next = usual ? recorded : recorded.paying(Price.ANOTHER_FIRST);
                 if (wanted.size() == 1) {
                     ends.add(next);
                 } else {

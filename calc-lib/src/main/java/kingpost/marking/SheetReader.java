@@ -110,6 +110,8 @@ final class SheetReader {
         for (String part : line.split(";|,(?!\\d)|(?<!\\d),")) {
             if (!parts.isEmpty() && NO_SUBJECT.matcher(part).matches()) {
                 parts.set(parts.size() - 1, parts.get(parts.size() - 1) + "," + part);
+            } else if (!parts.isEmpty() && !part.isBlank() && AnswerWords.isAll(part)) {
+                parts.set(parts.size() - 1, parts.get(parts.size() - 1) + " " + part);
             } else if (!part.isBlank()) {
                 parts.add(part);
             }
@@ -119,7 +121,17 @@ final class SheetReader {
 
     private void part(String part) {
         String[] sides = part.strip().split("\\s*[=:]\\s*|\\s+", 2);
-        answer(sides[0], sides.length > 1 ? sides[1] : "");
+        String text = sides.length > 1 ? sides[1] : "";
+        List<String> subjects = new ArrayList<>(List.of(sides[0]));
+        String[] next = text.split("\\s*=\\s*", 2);
+        while (next.length > 1 && unknowns.find(next[0]).isPresent()) {
+            subjects.add(next[0]);
+            text = next[1];
+            next = text.split("\\s*=\\s*", 2);
+        }
+        for (String subject : subjects) {
+            answer(subject, text);
+        }
     }
 
     private String textOf(Object value) {

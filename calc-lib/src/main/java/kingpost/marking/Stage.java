@@ -7,6 +7,11 @@ sealed interface Stage {
 
     <R> R accept(Visitor<R> visitor);
 
+    /** The bodies whose balance may give what this stage gives. */
+    default List<Balance> balances() {
+        return List.of();
+    }
+
     /** Members seen to carry nothing. */
     record Seen(List<Integer> unknowns) implements Stage {
         public Seen {
@@ -49,8 +54,26 @@ sealed interface Stage {
         }
 
         @Override
+        public List<Balance> balances() {
+            return List.of(this);
+        }
+
+        @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.balance(this);
+        }
+    }
+
+    /** A member that is the last unknown at both its ends, so that either end may give it. */
+    record Either(Balance here, Balance there) implements Stage {
+        @Override
+        public List<Balance> balances() {
+            return List.of(here, there);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.either(this);
         }
     }
 
@@ -61,5 +84,7 @@ sealed interface Stage {
         R same(Same stage);
 
         R balance(Balance stage);
+
+        R either(Either stage);
     }
 }

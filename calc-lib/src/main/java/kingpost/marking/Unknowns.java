@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import kingpost.statics.Source;
 import kingpost.truss.Member;
 import kingpost.truss.Support;
@@ -59,16 +61,30 @@ record Unknowns(TrussModel truss, List<Source> sources) {
 
     /**
      * The unknown that a person means: a member by its name with the ends either way round, perhaps with F before it;
-     * a reaction as "Ax", "A_x", "RAx" or "R_Ax", letters large or small after the joint's name.
+     * a reaction as "Ax", "A_x", "RAx" or "R_Ax", letters large or small after the joint's name. In small letters where
+     * only one force can be meant.
      */
     OptionalInt find(String written) {
         String name = AnswerReader.plain(written).replaceAll("\\s+", "");
-        OptionalInt direct = memberNamed(name);
-        if (direct.isPresent()) {
-            return direct;
+        String bare = name.replaceAll("^[FNSTfnst](_\\{?|\\(|)|[)}]$", "");
+        return Stream.of(memberNamed(name), memberNamed(bare), reactionNamed(name), inAnyCase(name), inAnyCase(bare))
+                .filter(OptionalInt::isPresent).findFirst().orElse(OptionalInt.empty());
+    }
+
+    private OptionalInt inAnyCase(String name) {
+        int[] found = IntStream.range(0, count()).filter(i -> names(i).anyMatch(each -> each.equalsIgnoreCase(name)))
+                .toArray();
+        return found.length == 1 ? OptionalInt.of(found[0]) : OptionalInt.empty();
+    }
+
+    private Stream<String> names(int unknown) {
+        if (!isMember(unknown)) {
+            return subscripts(unknown).stream().flatMap(subscript -> Stream.of(reaction(unknown).joint() + subscript,
+                    reaction(unknown).joint() + "_" + subscript, "R" + reaction(unknown).joint() + subscript));
         }
-        OptionalInt prefixed = memberNamed(name.replaceAll("^[FNST](_\\{?|\\(|)|[)}]$", ""));
-        return prefixed.isPresent() ? prefixed : reactionNamed(name);
+        Member member = member(unknown);
+        return Stream.of(member.from() + member.to(), member.to() + member.from(), member.from() + "-" + member.to(),
+                member.to() + "-" + member.from());
     }
 
     private OptionalInt memberNamed(String name) {

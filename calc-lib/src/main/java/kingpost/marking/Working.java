@@ -1,6 +1,5 @@
 package kingpost.marking;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,8 +16,8 @@ record Working(List<Stage> stages, double unlikely) {
 
     /** Whether {@code load} takes part in a stage after number {@code stage}. */
     boolean needsLater(int load, int stage) {
-        return stages.subList(stage + 1, stages.size()).stream().anyMatch(s -> s instanceof Stage.Balance balance
-                && balance.acting().stream().anyMatch(force -> force.load() == load));
+        return stages.subList(stage + 1, stages.size()).stream().flatMap(later -> later.balances().stream())
+                .anyMatch(balance -> balance.acting().stream().anyMatch(force -> force.load() == load));
     }
 
     /** Which of {@code unknowns} take part in a stage after number {@code stage}. */
@@ -27,22 +26,10 @@ record Working(List<Stage> stages, double unlikely) {
         for (Stage later : stages.subList(stage + 1, stages.size())) {
             if (later instanceof Stage.Same same) {
                 needed[same.as()] = true;
-            } else if (later instanceof Stage.Balance balance) {
-                balance.acting().stream().filter(force -> !force.isLoad())
-                        .forEach(force -> needed[force.unknown()] = true);
             }
+            later.balances().forEach(balance -> balance.acting().stream().filter(force -> !force.isLoad())
+                    .forEach(force -> needed[force.unknown()] = true));
         }
         return needed;
-    }
-
-    /** The joints worked, in order; empty text for the whole truss. */
-    List<String> places() {
-        List<String> places = new ArrayList<>();
-        stages.forEach(stage -> {
-            if (stage instanceof Stage.Balance balance) {
-                places.add(balance.joint());
-            }
-        });
-        return places;
     }
 }

@@ -42,6 +42,18 @@ class AnswerReaderTest {
         assertEquals(5 * Math.sqrt(3) / 2, force("5 sqrt(3)/2 T").value(), 1e-12);
         assertEquals(-Math.sqrt(13), force("-\u221A13").value(), 1e-12);
         assertEquals("", force("12\u221A2").digits());
+        assertEquals(10 / Math.sqrt(3), force("10/\u221A3 T").value(), 1e-12);
+        assertEquals(-2.5 * Math.sqrt(13), force("(5/2)\u221A13 kN C").value(), 1e-12);
+        assertEquals(-2.5 * Math.sqrt(13), force("C 5/2*sqrt(13)").value(), 1e-12);
+        assertEquals(50 / 3.0, force("16 2/3 kN T").value(), 1e-12);
+    }
+
+    @Test
+    void readsOneForceInTwoForms() {
+        assertEquals(-14.1, force("10\u221A2 = 14.1 kN C").value(), 1e-12);
+        assertEquals(16.7, force("50/3 \u2248 16.7 T").value(), 1e-12);
+        assertInstanceOf(Unread.class, reader.member("10\u221A2 = 14.2 C"));
+        assertInstanceOf(Unread.class, reader.member("5 = T"));
     }
 
     @ParameterizedTest

@@ -40,6 +40,23 @@ class SheetReaderTest {
     }
 
     @Test
+    void takesASenseBehindAComma() {
+        assertEquals(Map.of("AB", -12.5, "BC", 3.0, "CD", 4.0),
+                forces(sheet("AB = 12.5 kN, compression, BC = 3, kN, T\nCD 4 kN, (T)")));
+    }
+
+    @Test
+    void takesNamesInSmallLetters() {
+        assertEquals(Map.of("AB", 12.5, "EF", -3.0, "AE", 2.0, "Ax", -4.0, "Dy", 11.0),
+                forces(sheet("ab = 12.5 t, fe 3 c, f_ae = 2; ax = 4 left, d = 11 up")));
+    }
+
+    @Test
+    void givesOneAnswerToMembersWrittenAsEqual() {
+        assertEquals(Map.of("AB", 17.3, "BC", 17.3, "CE", -3.3), forces(sheet("AB = BC = 17.3 T, CE = 3.3 C")));
+    }
+
+    @Test
     void keepsACommaWithinANumberTogether() {
         for (String text : List.of("AB = 12,5", "AB = 12, 5 kN, BC = 3", "AB 1,250 N; BC = 3")) {
             AnswerSheet sheet = sheet(text);
