@@ -23,6 +23,7 @@ final class Notation {
     private static final EngineeringFormat ANSWER = EngineeringFormat.standard().keepingUnits();
     private static final EngineeringFormat GIVEN = EngineeringFormat.given();
     private static final EngineeringFormat FOUR = EngineeringFormat.standard().keepingUnits().withFigures(4);
+    private static final EngineeringFormat SIX = EngineeringFormat.standard().keepingUnits().withFigures(6);
     private static final int LONGEST_GIVEN = 7;
 
     private final TrussModel truss;
@@ -104,6 +105,11 @@ final class Notation {
     /** A coefficient: to four significant figures, one more than the answers. */
     static Numeral four(double number) {
         return number(FOUR, number);
+    }
+
+    /** A number to be compared with another: to six significant figures. */
+    static Numeral six(double number) {
+        return number(SIX, number);
     }
 
     double inForceUnit(double newtons) {

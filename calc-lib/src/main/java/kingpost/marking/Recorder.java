@@ -185,11 +185,13 @@ final class Recorder {
         add(ways, state, unknown, found, force, true, slip(kind, unknown, true, other), price);
     }
 
+    /** A value reversed is carried as it was found; any other as it is written. */
     private static void add(List<State> ways, State state, int unknown, Answer found, Force force, boolean carried,
                             Slip slip, double price) {
         State slipped = state.slipping(slip, price);
         long trace = found.trace() | slipped.trace();
-        State next = carried ? slipped.with(unknown, force.value(), spread(force), trace)
+        double value = slip.kind() == Kind.SENSE_REVERSED ? -found.value() : force.value();
+        State next = carried ? slipped.with(unknown, value, spread(force), trace)
                 : slipped.with(unknown, found.value(), found.spread(), found.trace());
         ways.add(next.noting(new Outcome(unknown, How.SLIPPED, trace, slipped.trace()), 0));
     }

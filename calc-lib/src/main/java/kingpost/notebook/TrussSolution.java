@@ -9,10 +9,12 @@ import kingpost.exact.Surd;
 import kingpost.explain.ChecksExplanation;
 import kingpost.explain.JointExplanation;
 import kingpost.explain.ResultsTable;
+import kingpost.explain.SecondLookExplanation;
 import kingpost.explain.SolutionExplanation;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
 import kingpost.statics.Checks;
+import kingpost.statics.SecondLook;
 import kingpost.statics.Solution;
 import kingpost.statics.Solution.MemberResult;
 import kingpost.statics.Solution.ReactionResult;
@@ -96,6 +98,15 @@ public final class TrussSolution implements Showable, NamesInQuotes {
     /** Unused equations, equilibrium of the whole, and a second method. */
     public Answer<Checks> checks() {
         return new Answer<>(solution.checks(), Exhibit.of(ChecksExplanation.of(solution)));
+    }
+
+    /**
+     * A second pair of eyes: loads, reactions, what is left over at each joint, and every force found again, by a route
+     * that shares nothing with the derivation's; the verdict first.
+     */
+    public Answer<SecondLook> secondLook() {
+        SecondLook look = SecondLook.of(solution);
+        return new Answer<>(look, Exhibit.of(SecondLookExplanation.of(solution, look)));
     }
 
     @Override
