@@ -8,6 +8,8 @@ final class Fitting {
 
     /** No figure is wider, px. */
     static final double WIDEST = 760;
+    /** More room left than this, px, is worth another try. */
+    private static final double SPARE = 60;
 
     private Fitting() {
     }
@@ -35,7 +37,27 @@ final class Fitting {
             width = Math.max(80, width - (sheet.width() - WIDEST) - 2);
             sheet = drawn(truss, lettering, width, drawing);
         }
-        return sheet;
+        return width < lettering.width() && sheet.width() < WIDEST - SPARE
+                ? widened(truss, lettering, width, sheet, drawing) : sheet;
+    }
+
+    /** Drawn larger again where it shrank too far, because what lies outside the truss shrank with it. */
+    private static Sheet widened(TrussModel truss, Lettering lettering, double width, Sheet small,
+                                 Consumer<TrussSketch> drawing) {
+        Sheet best = small;
+        double low = width;
+        double high = lettering.width();
+        for (int i = 0; i < 5; i++) {
+            double middle = (low + high) / 2;
+            Sheet sheet = drawn(truss, lettering, middle, drawing);
+            if (sheet.width() <= WIDEST) {
+                best = sheet;
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return best;
     }
 
     private static Sheet drawn(TrussModel truss, Lettering lettering, double width, Consumer<TrussSketch> drawing) {

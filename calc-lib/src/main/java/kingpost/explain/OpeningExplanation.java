@@ -47,7 +47,7 @@ final class OpeningExplanation {
         blocks.addAll(Pictures.section(notation.truss(), step));
         BodyEquations equations = new BodyEquations(notation);
         for (BodyEquation equation : step.equations()) {
-            blocks.add(new Prose(lead(equation)));
+            blocks.add(new Prose(lead(step, equation)));
             blocks.add(equations.block(equation));
         }
         Phrase senses = senses(step.answers());
@@ -98,23 +98,43 @@ final class OpeningExplanation {
                 .then(Series.names(step.omitted().stream().map(Member::name).toList())).text(", which carries nothing."));
     }
 
-    private Phrase lead(BodyEquation equation) {
+    private Phrase lead(Step.AtSection step, BodyEquation equation) {
         Phrase what = equation.kind() instanceof Kind.Moment moment ? moment(moment)
                 : Phrase.of("the sum ").math(Expressions.sigma(Expressions.symbol("F",
                         ((Kind.Along) equation.kind()).axis().label())));
         if (!(equation.role() instanceof Role.Gives gives)) {
             return Phrase.of("As a check, ").then(what).text(":");
         }
-        Phrase symbol = Phrase.of(notation.symbol(gives.unknown()));
-        if (equation.kind() instanceof Kind.Moment moment && !moment.passing().isEmpty()) {
-            Phrase passing = Series.and(moment.passing(), source -> Phrase.of(notation.symbol(source)));
-            boolean one = moment.passing().size() == 1;
-            return Phrase.of("For ").then(symbol).text(", take ").then(what).text(": ").then(passing)
-                    .text(one ? " passes through it and drops out." : " meet there and drop out.");
+        Phrase take = Phrase.of("For ").then(Phrase.of(notation.symbol(gives.unknown()))).text(", take ").then(what);
+        if (equation.kind() instanceof Kind.Moment moment) {
+            return moment.passing().isEmpty() ? take.text(", in which it is the only unknown:")
+                    : take.text(": ").then(symbols(moment.passing()))
+                            .text(moment.passing().size() == 1 ? " passes through it and drops out."
+                                    : " meet there and drop out.");
         }
-        boolean turned = equation.kind() instanceof Kind.Along along && along.axis().label().length() > 1;
-        return Phrase.of("For ").then(symbol).text(", take ").then(what)
-                .text(turned ? ", with y\u2032 across the other members cut:" : ", in which it is the only unknown:");
+        return take.then(across(step, equation, ((Kind.Along) equation.kind()).axis()));
+    }
+
+    /** Why a sum of forces holds one unknown: the others lie across it, or are known by now. */
+    private Phrase across(Step.AtSection step, BodyEquation equation, AxisEquation.Axis axis) {
+        List<Source> inIt = equation.terms().stream().map(BodyEquation.Term::source).toList();
+        List<Source> out = step.forces().stream().map(Step.BodyForce::force).filter(force -> !force.known())
+                .map(JointForce::source).filter(source -> !inIt.contains(source)).toList();
+        if (out.isEmpty()) {
+            return Phrase.of(", in which it is the only unknown:");
+        }
+        String lie = switch (axis.label()) {
+            case "x" -> "upright";
+            case "y" -> "level";
+            default -> "across y\u2032";
+        };
+        Phrase others = Phrase.of(": ").then(symbols(out));
+        return out.size() == 1 ? others.text(" is " + lie + " and has no part in it.")
+                : others.text(" are " + lie + ". Parallel forces meet in no point, but this sum leaves them out.");
+    }
+
+    private Phrase symbols(List<Source> sources) {
+        return Series.and(sources, source -> Phrase.of(notation.symbol(source)));
     }
 
     private static Phrase moment(Kind.Moment moment) {

@@ -9,8 +9,11 @@ import kingpost.diagram.ForceFigure;
 import kingpost.diagram.FreeBodyFigure;
 import kingpost.diagram.MechanismFigure;
 import kingpost.diagram.ProgressFigure;
+import kingpost.diagram.SectionFigure;
 import kingpost.diagram.TrussFigure;
 import kingpost.diagram.WholeBodyFigure;
+import kingpost.statics.AxisEquation;
+import kingpost.statics.BodyEquation;
 import kingpost.statics.Determinacy;
 import kingpost.statics.Solution;
 import kingpost.statics.Step;
@@ -54,7 +57,11 @@ final class Pictures {
     }
 
     static List<Block> section(TrussModel truss, Step.AtSection step) {
-        return List.of();
+        boolean moments = step.equations().stream().anyMatch(e -> e.kind() instanceof BodyEquation.Kind.Moment
+                && !(e.role() instanceof AxisEquation.Role.Check));
+        return List.of(figure(SectionFigure.of(truss, step), Phrase.of("The part cut free, the unknown forces drawn as"
+                + " tension, away from it" + (moments ? "; ringed: the points about which moments are taken, with the arms"
+                + " from each below and beside." : "."))));
     }
 
     static List<Block> progress(Solution solution, Step.AtJoint step) {
