@@ -51,9 +51,24 @@ class KingpostTests(jupyter_kernel_test.KernelTests):
     code_clear_output = DISPLAY + ".clear(false);"
 
 
+def run(suite):
+    return unittest.TextTestRunner(stream=sys.stdout, verbosity=2).run(suite)
+
+
+def only_slow(result):
+    """Whether all that failed is the suite's wait of 0.1 s between two messages, too short for a loaded machine."""
+    return not result.failures and all("queue.Empty" in trace for _, trace in result.errors)
+
+
 if __name__ == "__main__":
-    suite = unittest.defaultTestLoader.loadTestsFromTestCase(KingpostTests)
-    result = unittest.TextTestRunner(stream=sys.stdout, verbosity=2).run(suite)
-    for test, reason in result.skipped:
+    result = run(unittest.defaultTestLoader.loadTestsFromTestCase(KingpostTests))
+    skipped = result.skipped
+    for _ in range(2):
+        if not result.wasSuccessful() and only_slow(result):
+            names = [test.id().rpartition(".")[2] for test, _ in result.errors]
+            print("AGAIN, as a message took longer than the suite waits:", names)
+            result = run(unittest.TestSuite(map(KingpostTests, names)))
+            skipped = skipped + result.skipped
+    for test, reason in skipped:
         print("SKIPPED:", test, reason)
-    sys.exit(not result.wasSuccessful() or bool(result.skipped))
+    sys.exit(not result.wasSuccessful() or bool(skipped))
