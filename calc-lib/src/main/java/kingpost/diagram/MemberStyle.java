@@ -56,12 +56,17 @@ enum MemberStyle {
 
     /** Draws a member from joint to joint. */
     void draw(Sheet sheet, Place from, Place to) {
-        Patch patch = Patch.line(from, to, width);
+        draw(sheet, from, to, 1);
+    }
+
+    /** The same, {@code finer} times as thick. */
+    void draw(Sheet sheet, Place from, Place to, double finer) {
+        Patch patch = Patch.line(from, to, width * finer);
         Element line = new Element.Line(from.point(), to.point(), this == ZERO
-                ? Ink.line(colour, width).dashed(6, 5) : Ink.line(colour, width));
+                ? Ink.line(colour, width * finer).dashed(6, 5) : Ink.line(colour, width * finer));
         sheet.add(Layer.MEMBERS, line, patch);
         if (this == COMPRESSION) {
-            sheet.add(Layer.MEMBERS, new Element.Line(from.point(), to.point(), Ink.line(Ink.PAPER, CORE)));
+            sheet.add(Layer.MEMBERS, new Element.Line(from.point(), to.point(), Ink.line(Ink.PAPER, CORE * finer)));
         }
     }
 }

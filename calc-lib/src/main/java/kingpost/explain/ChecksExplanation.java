@@ -9,6 +9,7 @@ import kingpost.derivation.Block;
 import kingpost.derivation.Block.Prose;
 import kingpost.derivation.Derivation;
 import kingpost.derivation.Phrase;
+import kingpost.graphic.ForceDiagram;
 import kingpost.statics.AxisEquation;
 import kingpost.statics.BodyEquation;
 import kingpost.statics.Checks;
@@ -32,8 +33,10 @@ public final class ChecksExplanation {
     }
 
     public static Derivation of(Solution solution) {
-        return new Derivation(solution.truss().name() + ": checks",
-                new ChecksExplanation(new Notation(solution.truss()), solution).blocks());
+        ChecksExplanation explanation = new ChecksExplanation(new Notation(solution.truss()), solution);
+        List<Block> blocks = new ArrayList<>(explanation.blocks());
+        blocks.addAll(explanation.drawing());
+        return new Derivation(solution.truss().name() + ": checks", blocks);
     }
 
     List<Block> blocks() {
@@ -102,5 +105,20 @@ public final class ChecksExplanation {
                 ? size.text(", which is rounding in the last of some sixteen figures. The answers hold.")
                 : size.text(", which is more than rounding. ").strong("Do not use these answers")
                 .text(": the truss is close to a mechanism, so that small errors grow; look at its geometry.");
+    }
+
+    /** The force diagram as a check of its own, where the truss is plane and has one. */
+    private List<Block> drawing() {
+        if (solution.truss().joints().stream().anyMatch(joint -> joint.z().getValue() != 0)
+                || !(ForceDiagram.of(solution) instanceof ForceDiagram.Drawn diagram)) {
+            return List.of();
+        }
+        if (!diagram.closes()) {
+            return List.of(new Prose(Phrase.of("Drawn as a force diagram, with lines parallel to the members, the truss does"
+                    + " not close: it misses by ").math(notation.answer(diagram.worst() * diagram.scale())).text(".")));
+        }
+        Phrase said = Phrase.of("Drawn as a force diagram, with lines parallel to the members, the truss closes");
+        return List.of(new Prose(diagram.worst() == 0 ? said.text(" exactly.") : said.text(" to within ")
+                .math(Notation.three(diagram.worst())).text(" of the largest force.")));
     }
 }

@@ -5,13 +5,17 @@ import java.util.List;
 import kingpost.derivation.Block;
 import kingpost.derivation.Figure;
 import kingpost.derivation.Phrase;
+import kingpost.diagram.ForceDiagramFigure;
 import kingpost.diagram.ForceFigure;
+import kingpost.diagram.ForcePolygonFigure;
 import kingpost.diagram.FreeBodyFigure;
 import kingpost.diagram.MechanismFigure;
 import kingpost.diagram.ProgressFigure;
 import kingpost.diagram.SectionFigure;
 import kingpost.diagram.TrussFigure;
 import kingpost.diagram.WholeBodyFigure;
+import kingpost.graphic.ForceDiagram;
+import kingpost.graphic.ForcePolygon;
 import kingpost.statics.AxisEquation;
 import kingpost.statics.BodyEquation;
 import kingpost.statics.Determinacy;
@@ -71,5 +75,14 @@ final class Pictures {
 
     static List<Block> results(Solution solution) {
         return List.of(figure(ForceFigure.of(solution), Phrase.of("The forces in the members, and the reactions.")));
+    }
+
+    static List<Block> polygon(ForcePolygon polygon) {
+        return List.of(figure(ForcePolygonFigure.of(polygon), Phrase.of("Joint " + polygon.joint()
+                + ": its forces numbered clockwise, and drawn to scale from tip to tail.")));
+    }
+
+    static List<Block> forceDiagram(ForceDiagram.Drawn diagram) {
+        return List.of(figure(ForceDiagramFigure.of(diagram), Phrase.of("The spaces, and the force diagram to scale.")));
     }
 }

@@ -18,7 +18,7 @@ final class TrussNames {
     static List<String> of(TrussModel model, String method) {
         return switch (method) {
             case "force", "member", "section" -> model.members().stream().map(Member::name).toList();
-            case "joint" -> joints(model).toList();
+            case "joint", "polygon" -> joints(model).toList();
             case "reaction" -> supported(model).toList();
             default -> List.of();
         };

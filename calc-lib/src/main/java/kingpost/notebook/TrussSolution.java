@@ -7,10 +7,14 @@ import java.util.Optional;
 import kingpost.diagram.ForceFigure;
 import kingpost.exact.Surd;
 import kingpost.explain.ChecksExplanation;
+import kingpost.explain.ForceDiagramExplanation;
+import kingpost.explain.ForcePolygonExplanation;
 import kingpost.explain.JointExplanation;
 import kingpost.explain.ResultsTable;
 import kingpost.explain.SecondLookExplanation;
 import kingpost.explain.SolutionExplanation;
+import kingpost.graphic.ForceDiagram;
+import kingpost.graphic.ForcePolygon;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
 import kingpost.statics.Checks;
@@ -93,6 +97,18 @@ public final class TrussSolution implements Showable, NamesInQuotes {
     /** The truss with its forces drawn on it. */
     public Exhibit diagram() {
         return Truss.figure(ForceFigure.of(solution), truss().name() + ", forces");
+    }
+
+    /** The forces on one joint drawn to scale from tip to tail, clockwise round it. */
+    public Answer<ForcePolygon> polygon(String joint) {
+        ForcePolygon facts = ForcePolygon.of(solution, TrussNames.joint(truss(), joint));
+        return new Answer<>(facts, Exhibit.of(ForcePolygonExplanation.of(facts)));
+    }
+
+    /** The reciprocal diagram with the spaces it belongs to, and the order of drawing; or why there is none. */
+    public Answer<ForceDiagram> forceDiagram() {
+        ForceDiagram facts = ForceDiagram.of(solution);
+        return new Answer<>(facts, Exhibit.of(ForceDiagramExplanation.of(facts)));
     }
 
     /** Unused equations, equilibrium of the whole, and a second method. */

@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import kingpost.graphic.ForceDiagram;
+import kingpost.graphic.ForcePolygon;
 import kingpost.statics.Solution;
 import kingpost.statics.Solver;
 import kingpost.statics.Step;
@@ -36,6 +38,13 @@ final class FigureGallery {
             figures.put("truss-" + name, TrussFigure.of(truss));
             Solution solution = Solver.solve(truss);
             figures.put("forces-" + name, ForceFigure.of(solution));
+            if (ForceDiagram.of(solution) instanceof ForceDiagram.Drawn diagram) {
+                figures.put("diagram-" + name, ForceDiagramFigure.of(diagram));
+            }
+            if (truss.members().size() < 24) {
+                truss.joints().forEach(joint -> figures.put("polygon-" + name + "-" + joint.name(),
+                        ForcePolygonFigure.of(ForcePolygon.of(solution, joint.name()))));
+            }
             for (Step step : solution.steps()) {
                 if (step instanceof Step.AtJoint at && truss.members().size() < 24) {
                     figures.put("body-" + name + "-" + at.number(), FreeBodyFigure.of(truss, at));
