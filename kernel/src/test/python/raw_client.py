@@ -76,7 +76,10 @@ try:
     matches = reply_to(client.complete("Mat", 3))["matches"]
     check("completion knows types", "Math" in matches, matches)
 
-    found = reply_to(client.inspect("Math.max", 8))
+    for _ in range(3):  # the first may take longer than a kernel on a loaded machine lets a client wait
+        found = reply_to(client.inspect("Math.max", 8))
+        if found["found"]:
+            break
     check("inspection finds a method", found["found"] and "max" in found["data"]["text/plain"], found)
 
     for code, status in (("int a = 1;", "complete"), ("for (;;) {", "incomplete"), ("int 5 = ;", "invalid")):

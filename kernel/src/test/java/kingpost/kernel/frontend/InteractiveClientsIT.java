@@ -20,7 +20,12 @@ class InteractiveClientsIT {
     void worksInTheConsole() {
         FrontEnd frontEnd = FrontEnd.with(home, "jupyter_console");
         FrontEnd.need("tmux", frontEnd.hasProgram("tmux"));
-        System.out.println(frontEnd.script(300, "console.py").expectSuccess().output());
+        FrontEnd.Ended ended = frontEnd.script(300, "console.py");
+        if (ended.status() != 0 && ended.output().contains("Unhandled exception in event loop")) {
+            // the console's own line editor stumbles when keys come while it is slow
+            ended = frontEnd.script(300, "console.py");
+        }
+        System.out.println(ended.expectSuccess().output());
     }
 
     @Test
