@@ -44,6 +44,9 @@ public final class ChecksExplanation {
         blocks.addAll(whole());
         blocks.add(new Prose(second()));
         blocks.add(new Prose(verdict()));
+        if (solution.determinacy().isNearlyAMechanism()) {
+            blocks.add(new Prose(DeterminacyExplanation.warning(solution.determinacy())));
+        }
         return blocks;
     }
 

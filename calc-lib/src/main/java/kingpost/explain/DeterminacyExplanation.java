@@ -70,16 +70,25 @@ public final class DeterminacyExplanation {
                         equal(equations, number(count.equations()))).remarked("equations")));
     }
 
+    /** That the geometry is nearly a mechanism, with the figure that shows it. */
+    static Phrase warning(Determinate determinacy) {
+        return Phrase.of("").strong("It is close to a mechanism").text(": the condition of its joint equations is ")
+                .math(Notation.three(determinacy.condition()))
+                .text(", far more than a truss of its size needs. A small error of a length or a load may change the"
+                + " forces by up to so many times itself; look for members or supports that are nearly in line.");
+    }
+
     private static final class Verdict implements Determinacy.Visitor<List<Block>> {
 
         @Override
         public List<Block> determinate(Determinate determinacy) {
-            return List.of(new Prose(Phrase.of("There are exactly as many equations as unknowns. The count alone does not"
+            Phrase said = Phrase.of("There are exactly as many equations as unknowns. The count alone does not"
                     + " settle it, because members or supports in the wrong places could still leave something loose;"
                     + " here the equations are independent (their rank is ")
                     .math(number(determinacy.count().rank()))
                     .text("), so the truss is ").strong("stable and statically determinate")
-                    .text(": equilibrium gives every force, and only one set of forces fits.")));
+                    .text(": equilibrium gives every force, and only one set of forces fits.");
+            return List.of(new Prose(determinacy.isNearlyAMechanism() ? said.sentence(warning(determinacy)) : said));
         }
 
         @Override

@@ -27,7 +27,7 @@ final class CheckWork {
         this.scale = scale();
     }
 
-    Checks check(List<Step> steps) {
+    Checks check(List<Step> steps, Determinacy.Determinate determinate) {
         List<Checks.UnusedEquation> unused = unused(steps);
         unused.forEach(u -> measure(u.equation().residual(), scale));
         List<BodyEquation> whole = wholeBody();
@@ -36,7 +36,7 @@ final class CheckWork {
         SolutionOrder order = SolutionOrder.of(network, route.moves());
         EquilibriumSystem system = new EquilibriumSystem(network, order);
         Map<String, Checks.SecondAnswer> second = second(system.solve());
-        return new Checks(unused, whole, second, scale, worst, system.condition());
+        return new Checks(unused, whole, second, scale, worst, determinate.condition());
     }
 
     private void measure(double residual, double against) {

@@ -1,6 +1,7 @@
 package kingpost.statics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,12 +13,16 @@ import org.ejml.interfaces.decomposition.SingularValueDecomposition_F64;
 /**
  * Counts members, reactions and joints, and the rank of the joint equations. Where joint after joint can be worked to
  * the end, the equations are a triangle and the rank needs no further arithmetic; else it comes from the singular
- * values of the full matrix of cosines.
+ * values of the full matrix of cosines, or for a large truss from sparse elimination.
  */
 public final class Determinacies {
 
+    /** Up to this many unknowns or equations the full matrix is decomposed. */
+    static final int FULL = 240;
     /** A singular value below this part of the largest counts as zero. */
     private static final double RANK = 1e-10;
+    /** So many mechanisms are looked at for the one that moves the fewest joints. */
+    private static final int MOST_MOTIONS = 12;
     /** A part of a motion or of a set of forces below this is rounding. */
     private static final double NOTHING = 1e-8;
 
@@ -41,10 +46,23 @@ public final class Determinacies {
         return new Determinacies(network).determinacy(route);
     }
 
+    static Determinacy byElimination(Network network, SolutionOrder order) {
+        return new Determinacies(network).byElimination(order);
+    }
+
     private Determinacy determinacy(Route route) {
+        SolutionOrder order = SolutionOrder.of(network, route.moves());
         if (unknowns == equations && route.isComplete()) {
-            return new Determinacy.Determinate(count(equations));
+            return determinate(order);
         }
+        return Math.max(unknowns, equations) <= FULL ? byFullMatrix(order) : byElimination(order);
+    }
+
+    private Determinacy determinate(SolutionOrder order) {
+        return new Determinacy.Determinate(count(equations), new EquilibriumSystem(network, order).condition());
+    }
+
+    private Determinacy byFullMatrix(SolutionOrder order) {
         DMatrixRMaj matrix = new EquilibriumSystem(network, SolutionOrder.natural(network)).full();
         SingularValueDecomposition_F64<DMatrixRMaj> svd = DecompositionFactory_DDRM.svd(equations, unknowns, true, true,
                 false);
@@ -63,8 +81,40 @@ public final class Determinacies {
         if (rank < equations) {
             return mechanism(rank, columns(svd.getU(null, false), equations, lost));
         }
-        return unknowns == equations ? new Determinacy.Determinate(count(rank))
+        return unknowns == equations ? determinate(order)
                 : indeterminate(rank, columns(svd.getV(null, false), unknowns, lost));
+    }
+
+    /** As by the full matrix, in time that hardly grows faster than a long truss does. */
+    private Determinacy byElimination(SolutionOrder order) {
+        SparseRank elimination = new EquilibriumSystem(network, order).rank();
+        if (elimination.rank() < equations) {
+            List<double[]> motions = new ArrayList<>();
+            elimination.motions(MOST_MOTIONS, motion -> motions.add(inTrussOrder(motion, order)));
+            return mechanism(elimination.rank(), motions);
+        }
+        if (unknowns == equations) {
+            return determinate(order);
+        }
+        boolean[] removable = new boolean[unknowns];
+        elimination.selfStresses(forces -> mark(removable, forces, order));
+        return indeterminate(elimination.rank(), removable);
+    }
+
+    private double[] inTrussOrder(double[] motion, SolutionOrder order) {
+        int d = network.dimension();
+        double[] ordered = new double[motion.length];
+        for (int place = 0; place < network.joints(); place++) {
+            System.arraycopy(motion, d * place, ordered, d * order.joint(place), d);
+        }
+        return ordered;
+    }
+
+    private static void mark(boolean[] removable, double[] forces, SolutionOrder order) {
+        double largest = Arrays.stream(forces).map(Math::abs).max().orElse(0);
+        for (int k = 0; k < forces.length; k++) {
+            removable[order.unknown(k)] |= Math.abs(forces[k]) > NOTHING * largest;
+        }
     }
 
     /** Columns of an orthogonal matrix that belong to lost singular values. */
@@ -87,13 +137,21 @@ public final class Determinacies {
                 rank);
     }
 
-    /** An unknown that takes part in some set of forces without loads may go. */
     private Determinacy indeterminate(int rank, List<double[]> selfStress) {
+        boolean[] removable = new boolean[unknowns];
+        for (int u = 0; u < unknowns; u++) {
+            int unknown = u;
+            removable[u] = selfStress.stream().anyMatch(s -> Math.abs(s[unknown]) > NOTHING);
+        }
+        return indeterminate(rank, removable);
+    }
+
+    /** An unknown that takes part in some set of forces without loads may go. */
+    private Determinacy indeterminate(int rank, boolean[] removable) {
         List<String> members = new ArrayList<>();
         List<String> reactions = new ArrayList<>();
         for (int u = 0; u < unknowns; u++) {
-            int unknown = u;
-            if (selfStress.stream().anyMatch(s -> Math.abs(s[unknown]) > NOTHING)) {
+            if (removable[u]) {
                 (network.isMember(u) ? members : reactions).add(network.unknownName(u));
             }
         }

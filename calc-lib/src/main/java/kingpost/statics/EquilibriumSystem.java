@@ -3,6 +3,7 @@ package kingpost.statics;
 import java.util.Arrays;
 import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.data.DMatrixSparseCSC;
 import org.ejml.data.DMatrixSparseTriplet;
@@ -25,7 +26,11 @@ import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
 final class EquilibriumSystem {
 
     /** Up to this many unknowns a full matrix is quicker than a sparse one. */
-    private static final int FULL = 120;
+    static final int FULL = 120;
+    /** A joint of more unknowns is put off in elimination. */
+    private static final double CROWDED = 16;
+    /** By so much the last joint is put behind the first where both would do. */
+    private static final double SLIGHTLY = 1e-3;
 
     private final Network network;
     private final SolutionOrder order;
@@ -42,6 +47,24 @@ final class EquilibriumSystem {
         DMatrixRMaj matrix = new DMatrixRMaj(network.joints() * network.dimension(), size);
         fill(matrix::set);
         return matrix;
+    }
+
+    /** Its rank by sparse elimination. */
+    SparseRank rank() {
+        int d = network.dimension();
+        int[][] columns = new int[network.joints() * d][];
+        double[][] values = new double[columns.length][];
+        int[] filled = new int[columns.length];
+        fill((row, column, value) -> filled[row]++);
+        for (int row = 0; row < columns.length; row++) {
+            columns[row] = new int[filled[row]];
+            values[row] = new double[filled[row]];
+        }
+        fill((row, column, value) -> {
+            columns[row][--filled[row]] = column;
+            values[row][filled[row]] = value;
+        });
+        return new SparseRank(columns, values, size);
     }
 
     /** Forces by number of unknown, N; the system has as many equations as unknowns and is not singular. */
@@ -93,6 +116,7 @@ final class EquilibriumSystem {
         return Arrays.stream(sums).max().orElse(0);
     }
 
+    /** Solves the system, or that with the transposed matrix, for any right side. */
     private UnaryOperator<double[]> factored(boolean transposed) {
         if (size <= FULL) {
             LinearSolver<DMatrixRMaj, DMatrixRMaj> solver = LinearSolverFactory_DDRM.lu(size);
@@ -101,9 +125,32 @@ final class EquilibriumSystem {
             return right -> solve(solver::solve, right);
         }
         LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver = LinearSolverFactory_DSCC.lu(FillReducing.NONE);
-        DMatrixSparseCSC matrix = sparse();
-        accept(solver.setA(transposed ? CommonOps_DSCC.transpose(matrix, null, null) : matrix));
-        return right -> solve(solver::solve, right);
+        double[] weights = weights();
+        DMatrixSparseCSC matrix = sparse(weights);
+        if (transposed) {
+            accept(solver.setA(CommonOps_DSCC.transpose(matrix, null, null)));
+            return right -> product(weights, solve(solver::solve, right));
+        }
+        accept(solver.setA(matrix));
+        return right -> solve(solver::solve, product(weights, right));
+    }
+
+    private static double[] product(double[] a, double[] b) {
+        return IntStream.range(0, a.length).mapToDouble(i -> a[i] * b[i]).toArray();
+    }
+
+    /**
+     * Weights of the rows. Exchange of rows picks the largest number of a column; so an earlier joint is preferred to
+     * a later one with the same cosine, and a joint of many members, whose rows would fill others, is put off.
+     */
+    private double[] weights() {
+        int d = network.dimension();
+        double[] weights = new double[network.joints() * d];
+        for (int place = 0; place < network.joints(); place++) {
+            double crowd = Math.max(1, network.unknownsAt(order.joint(place)).length / CROWDED);
+            Arrays.fill(weights, d * place, d * place + d, (1 - SLIGHTLY * place / network.joints()) / crowd);
+        }
+        return weights;
     }
 
     private double[] solve(BiConsumer<DMatrixRMaj, DMatrixRMaj> solver, double[] right) {
@@ -118,9 +165,9 @@ final class EquilibriumSystem {
         }
     }
 
-    private DMatrixSparseCSC sparse() {
+    private DMatrixSparseCSC sparse(double[] weights) {
         DMatrixSparseTriplet triplet = new DMatrixSparseTriplet(size, size, 2 * network.dimension() * size);
-        fill(triplet::addItem);
+        fill((row, column, value) -> triplet.addItem(row, column, weights[row] * value));
         return DConvertMatrixStruct.convert(triplet, (DMatrixSparseCSC) null);
     }
 

@@ -18,9 +18,14 @@ import kingpost.truss.TrussModel;
  */
 public final class Inspections {
 
+    /** In the plane no rule speaks of a joint with more members: two may lie in a line, and one across. */
+    private static final int MOST_IN_A_RULE = 3;
+
     private final Network network;
     /** Round in which a member was found to carry nothing; 0 for one that was not. */
     private final int[] zeroSince;
+    /** Members at a joint that were not found to carry nothing. */
+    private final int[] carrying;
     private final boolean[] usedUp;
     private final int[] twin;
     private final List<Finding> findings = new ArrayList<>();
@@ -30,6 +35,12 @@ public final class Inspections {
         this.network = network;
         zeroSince = new int[network.members()];
         usedUp = new boolean[network.joints()];
+        carrying = new int[network.joints()];
+        for (int m = 0; m < network.members(); m++) {
+            for (int joint : network.jointsOf(m)) {
+                carrying[joint]++;
+            }
+        }
         twin = new int[network.members()];
         Arrays.setAll(twin, m -> m);
         for (int j = 0; j < network.joints(); j++) {
@@ -66,9 +77,9 @@ public final class Inspections {
         }
         int leader = unknown;
         while (twin[leader] != leader) {
+            twin[leader] = twin[twin[leader]];
             leader = twin[leader];
         }
-        twin[unknown] = leader;
         return leader;
     }
 
@@ -81,6 +92,9 @@ public final class Inspections {
     }
 
     private void look(int joint, int round) {
+        if (network.dimension() == 2 && carrying[joint] > MOST_IN_A_RULE) {
+            return;
+        }
         List<Integer> live = live(joint, round);
         if (live.stream().allMatch(this::isZero)) {
             return;
@@ -164,6 +178,7 @@ public final class Inspections {
         if (!isZero(member)) {
             zeroSince[member] = round;
             for (int joint : network.jointsOf(member)) {
+                carrying[joint]--;
                 changed.add(joint);
             }
         }

@@ -17,6 +17,8 @@ final class JointPlanner {
     private final Progress progress;
     /** Joints that can be worked: by number of unknowns, and last those with reactions only. */
     private final List<TreeSet<Integer>> ready = new ArrayList<>();
+    /** In which of them a joint is; in the first, which stays empty, for none. */
+    private final int[] readyIn;
     private final List<Move> moves = new ArrayList<>();
     private final int reactionsOnly;
     private int open;
@@ -27,6 +29,7 @@ final class JointPlanner {
         this.network = network;
         this.progress = new Progress(network, inspections);
         reactionsOnly = network.dimension() + 1;
+        readyIn = new int[network.joints()];
         for (int i = 0; i <= reactionsOnly; i++) {
             ready.add(new TreeSet<>());
         }
@@ -135,11 +138,21 @@ final class JointPlanner {
     }
 
     private void sort(int joint) {
-        ready.forEach(set -> set.remove(joint));
-        List<Integer> unknowns = progress.unknownsAt(joint, Integer.MAX_VALUE);
-        if (progress.isReady(joint, unknowns)) {
-            boolean members = unknowns.stream().anyMatch(network::isMember);
-            ready.get(members ? unknowns.size() : reactionsOnly).add(joint);
+        ready.get(readyIn[joint]).remove(joint);
+        readyIn[joint] = bucket(joint);
+        if (readyIn[joint] > 0) {
+            ready.get(readyIn[joint]).add(joint);
         }
+    }
+
+    private int bucket(int joint) {
+        if (!progress.hasFewUnknowns(joint)) {
+            return 0;
+        }
+        List<Integer> unknowns = progress.unknownsAt(joint, Integer.MAX_VALUE);
+        if (!progress.isReady(joint, unknowns)) {
+            return 0;
+        }
+        return unknowns.stream().anyMatch(network::isMember) ? unknowns.size() : reactionsOnly;
     }
 }

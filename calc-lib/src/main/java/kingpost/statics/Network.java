@@ -125,6 +125,11 @@ final class Network {
         return extent;
     }
 
+    /** The axis, 0 to 2, along which the truss is longest. */
+    int longestAxis() {
+        return extent == extent(Vector::x) ? 0 : extent == extent(Vector::y) ? 1 : 2;
+    }
+
     double length(int member) {
         return lengths[member];
     }

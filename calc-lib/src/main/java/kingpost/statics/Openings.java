@@ -1,20 +1,26 @@
 package kingpost.statics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import kingpost.statics.Step.Selection.Reason;
 
 /**
  * What opens a truss again when no joint can be worked: a section with an equation for one unknown; else a joint
- * where one unknown lies across all the others; else several joints whose equations are solved at once.
+ * where one unknown lies across all the others; else several joints whose equations are solved at once. In a large
+ * truss, where nobody reads the steps and the search for a section would take long, all that is left is solved at once.
  */
 final class Openings {
 
     /** Unknowns met by a section: with four, three may still pass through one point. */
     private static final int MOST_CUT = 4;
+    /** Beyond this many joints no section is sought. */
+    private static final int LARGE = 400;
 
     private final Network network;
     private final JointPlanner planner;
@@ -28,6 +34,9 @@ final class Openings {
 
     /** The next move, or empty where nothing helps. */
     Optional<Move> next() {
+        if (network.joints() > LARGE) {
+            return Optional.of(allThatIsLeft());
+        }
         if (network.dimension() == 2) {
             Optional<Move> move = section().or(this::acrossTheRest);
             if (move.isPresent()) {
@@ -36,6 +45,20 @@ final class Openings {
         }
         return new JointGroups(network, progress).smallest()
                 .map(g -> new Move.Together(planner.nextTurn(), g.joints(), g.unknowns()));
+    }
+
+    private Move allThatIsLeft() {
+        List<Integer> joints = new ArrayList<>();
+        Set<Integer> unknowns = new LinkedHashSet<>();
+        for (int joint : SolutionOrder.alongLongest(network)) {
+            List<Integer> open = Arrays.stream(network.unknownsAt(joint)).filter(u -> !progress.isSolved(u)).boxed()
+                    .toList();
+            if (!open.isEmpty()) {
+                joints.add(joint);
+                unknowns.addAll(open);
+            }
+        }
+        return new Move.Together(planner.nextTurn(), joints, List.copyOf(unknowns));
     }
 
     private Optional<Move> section() {

@@ -17,6 +17,7 @@ final class Progress {
     private final Inspections inspections;
     private final int[] solvedIn;
     private final List<List<Integer>> followers;
+    private final int[] left;
 
     Progress(Network network, Inspections inspections) {
         this.network = network;
@@ -29,6 +30,16 @@ final class Progress {
                 solvedIn[u] = 0;
             }
             follow(u);
+        }
+        left = new int[network.joints()];
+        for (int u = 0; u < network.unknowns(); u++) {
+            count(u, isSolved(u) ? 0 : 1);
+        }
+    }
+
+    private void count(int unknown, int change) {
+        for (int joint : network.jointsOf(unknown)) {
+            left[joint] += change;
         }
     }
 
@@ -65,6 +76,7 @@ final class Progress {
         if (solvedIn[unknown] == NEVER) {
             solvedIn[unknown] = turn;
             solved.add(unknown);
+            count(unknown, -1);
         }
     }
 
@@ -93,6 +105,11 @@ final class Progress {
             }
         }
         return unknowns;
+    }
+
+    /** Whether there is anything unknown at a joint, and no more than it has equations; asked of every joint anew. */
+    boolean hasFewUnknowns(int joint) {
+        return left[joint] > 0 && left[joint] <= network.dimension() && !inspections.isUsedUp(joint);
     }
 
     /** Whether unknowns at a joint can be found from the joint's own equations. */

@@ -2,11 +2,12 @@ package kingpost.statics;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
  * An order of joints and unknowns in which the joint equations keep close to a triangle: joints as they are worked,
- * unknowns as they are found, reactions last.
+ * unknowns as they are found. Reactions come last; in a large truss, which may have many, at their joints.
  */
 final class SolutionOrder {
 
@@ -28,7 +29,10 @@ final class SolutionOrder {
         return new SolutionOrder(numbers(network.joints()), numbers(network.unknowns()));
     }
 
-    /** The order of the work; joints and unknowns that it does not reach follow in the truss's order. */
+    /**
+     * The order of the work. Joints that it does not reach follow in the truss's order, those of a large truss along
+     * its longest axis.
+     */
     static SolutionOrder of(Network network, List<Move> moves) {
         boolean[] seenJoint = new boolean[network.joints()];
         boolean[] seen = new boolean[network.unknowns()];
@@ -42,13 +46,14 @@ final class SolutionOrder {
                 working.addAll(together.joints());
             }
         }
-        working.addAll(numbers(network.joints()));
+        boolean large = network.unknowns() > EquilibriumSystem.FULL;
+        working.addAll(large ? alongLongest(network) : numbers(network.joints()));
         for (int joint : working) {
             if (!seenJoint[joint]) {
                 seenJoint[joint] = true;
                 joints.add(joint);
                 for (int u : network.unknownsAt(joint)) {
-                    if (network.isMember(u) && !seen[u]) {
+                    if ((large || network.isMember(u)) && !seen[u]) {
                         seen[u] = true;
                         unknowns.add(u);
                     }
@@ -56,7 +61,9 @@ final class SolutionOrder {
             }
         }
         for (int u = network.members(); u < network.unknowns(); u++) {
-            unknowns.add(u);
+            if (!seen[u]) {
+                unknowns.add(u);
+            }
         }
         return new SolutionOrder(joints, unknowns);
     }
@@ -71,6 +78,13 @@ final class SolutionOrder {
 
     int column(int unknown) {
         return column[unknown];
+    }
+
+    /** Joints by their place along the truss's longest axis, so that members join neighbours in the list. */
+    static List<Integer> alongLongest(Network network) {
+        int axis = network.longestAxis();
+        return numbers(network.joints()).stream()
+                .sorted(Comparator.comparingDouble(j -> network.place(j).part(axis))).toList();
     }
 
     private static List<Integer> numbers(int count) {

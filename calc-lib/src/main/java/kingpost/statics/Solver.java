@@ -64,7 +64,7 @@ public final class Solver {
             move.unknowns().forEach(u -> found[u] = move);
             steps.add(move.accept(worker));
         }
-        Checks checks = new CheckWork(network, inspections, route, values, body).check(steps);
+        Checks checks = new CheckWork(network, inspections, route, values, body).check(steps, determinate);
         return new Solution(network.model(), determinate, inspections.result(), steps, members(), reactions(), checks);
     }
 

@@ -1,15 +1,25 @@
 package kingpost.statics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
 import kingpost.statics.AxisEquation.Axis;
 import kingpost.statics.AxisEquation.Role;
 import kingpost.statics.Step.BodyForce;
 import kingpost.statics.Step.JointEquation;
 import org.ejml.data.DMatrixRMaj;
+import org.ejml.data.DMatrixSparseCSC;
+import org.ejml.data.DMatrixSparseTriplet;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolver;
+import org.ejml.interfaces.linsol.LinearSolverSparse;
+import org.ejml.ops.DConvertMatrixStruct;
+import org.ejml.sparse.FillReducing;
+import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
 
 /** Solves the equations of several joints at once, along x and y (and z) of each. */
 final class TogetherWork {
@@ -19,7 +29,11 @@ final class TogetherWork {
     private final Values values;
     private final Move.Together move;
     private final List<Integer> unknowns;
+    private final Map<Integer, Integer> columns = new HashMap<>();
     private final List<Axis> axes;
+    /** Sum of the sizes of all that is known, N, and of the bounds of its errors. */
+    private double spread;
+    private double bound;
 
     TogetherWork(Network network, Progress progress, Values values, Move.Together move) {
         this.network = network;
@@ -28,6 +42,7 @@ final class TogetherWork {
         this.move = move;
         this.unknowns = move.unknowns();
         this.axes = JointAxes.conventional(network);
+        unknowns.forEach(u -> columns.put(u, columns.size()));
     }
 
     /** Finds the unknowns, writes them into the values, and tells how. */
@@ -48,58 +63,98 @@ final class TogetherWork {
                 move.joints().stream().map(network::name).toList(), forces, equations, answers);
     }
 
-    private void solve() {
-        int rows = axes.size() * move.joints().size();
-        DMatrixRMaj matrix = new DMatrixRMaj(rows, unknowns.size());
-        DMatrixRMaj right = new DMatrixRMaj(rows, 1);
-        double spread = 0;
-        double bound = 0;
-        for (int i = 0; i < rows; i++) {
+    private interface Cell {
+        void set(int row, int column, double value);
+    }
+
+    /** Hands out the coefficients of the unknowns, and moves what is known to the right side. */
+    private double[] fill(Cell cell) {
+        double[] right = new double[axes.size() * move.joints().size()];
+        for (int i = 0; i < right.length; i++) {
             int joint = move.joints().get(i / axes.size());
             int axis = i % axes.size();
             for (int u : network.unknownsAt(joint)) {
                 double cosine = network.unit(u, joint).part(axis);
-                int column = unknowns.indexOf(u);
-                if (column >= 0) {
-                    matrix.set(i, column, cosine);
+                if (columns.containsKey(u)) {
+                    cell.set(i, columns.get(u), cosine);
                 } else if (!progress.isOmitted(u)) {
-                    right.add(i, 0, -cosine * values.get(u));
-                    spread += Math.abs(cosine * values.get(u));
+                    add(right, i, -cosine * values.get(u));
                     bound += Math.abs(cosine) * values.bound(u);
                 }
             }
             for (Vector force : network.forcesAt(joint)) {
-                right.add(i, 0, -force.part(axis));
-                spread += Math.abs(force.part(axis));
+                add(right, i, -force.part(axis));
             }
         }
-        put(matrix, right, spread, bound);
+        return right;
+    }
+
+    private void add(double[] right, int row, double part) {
+        right[row] += part;
+        spread += Math.abs(part);
+    }
+
+    private void solve() {
+        if (unknowns.size() <= EquilibriumSystem.FULL) {
+            solveFull();
+        } else {
+            solveSparse();
+        }
     }
 
     /** Equations may be more than unknowns; they agree, so least squares finds what satisfies them all. */
-    private void put(DMatrixRMaj matrix, DMatrixRMaj right, double spread, double bound) {
+    private void solveFull() {
+        DMatrixRMaj matrix = new DMatrixRMaj(axes.size() * move.joints().size(), unknowns.size());
+        double[] right = fill(matrix::set);
         LinearSolver<DMatrixRMaj, DMatrixRMaj> solver = LinearSolverFactory_DDRM.leastSquares(matrix.numRows,
                 matrix.numCols);
-        DMatrixRMaj answer = new DMatrixRMaj(unknowns.size(), 1);
-        if (!solver.setA(matrix.copy())) {
-            throw new IllegalStateException("the joints taken together are singular");
-        }
-        solver.solve(right.copy(), answer);
+        double[] answer = answer(solver.setA(matrix.copy()), right, solver::solve);
         DMatrixRMaj inverse = new DMatrixRMaj(matrix.numCols, matrix.numRows);
         CommonOps_DDRM.pinv(matrix, inverse);
         double gain = CommonOps_DDRM.elementMaxAbs(inverse);
-        for (int k = 0; k < unknowns.size(); k++) {
-            int unknown = unknowns.get(k);
-            values.put(unknown, answer.get(k, 0), 8 * gain * spread, gain * bound);
-            progress.sameAs(unknown).stream().filter(u -> u != unknown).forEach(u -> values.same(u, unknown));
+        for (int k = 0; k < answer.length; k++) {
+            put(k, answer[k], 8 * gain * spread, gain * bound);
         }
+    }
+
+    /** The same for many unknowns; what rounding may have done is measured against the largest answer. */
+    private void solveSparse() {
+        int rows = axes.size() * move.joints().size();
+        DMatrixSparseTriplet triplet = new DMatrixSparseTriplet(rows, unknowns.size(), 4 * rows);
+        double[] right = fill((row, column, value) -> {
+            if (value != 0) {
+                triplet.addItem(row, column, value);
+            }
+        });
+        LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver = LinearSolverFactory_DSCC.qr(FillReducing.NONE);
+        double[] answer = answer(solver.setA(DConvertMatrixStruct.convert(triplet, (DMatrixSparseCSC) null)), right,
+                solver::solve);
+        double largest = Arrays.stream(answer).map(Math::abs).max().orElse(0);
+        for (int k = 0; k < answer.length; k++) {
+            put(k, answer[k], 16 * largest, 0);
+        }
+    }
+
+    private double[] answer(boolean regular, double[] right, BiConsumer<DMatrixRMaj, DMatrixRMaj> solver) {
+        if (!regular) {
+            throw new IllegalStateException("the joints taken together are singular");
+        }
+        DMatrixRMaj answer = new DMatrixRMaj(unknowns.size(), 1);
+        solver.accept(DMatrixRMaj.wrap(right.length, 1, right), answer);
+        return answer.getData();
+    }
+
+    private void put(int column, double force, double from, double known) {
+        int unknown = unknowns.get(column);
+        values.put(unknown, force, from, known);
+        progress.sameAs(unknown).stream().filter(u -> u != unknown).forEach(u -> values.same(u, unknown));
     }
 
     private List<JointForce> forces(int joint) {
         List<JointForce> forces = new ArrayList<>();
         for (int u : network.unknownsAt(joint)) {
             if (!progress.isOmitted(u)) {
-                forces.add(new JointForce(network.source(u), network.along(u, joint), !unknowns.contains(u),
+                forces.add(new JointForce(network.source(u), network.along(u, joint), !columns.containsKey(u),
                         values.get(u)));
             }
         }

@@ -54,7 +54,7 @@ final class GeometryCheck {
 
     private void checkPlace(Joint joint) {
         double near = SAME_PLACE * index.extent();
-        for (Joint other : index.between(joint, joint, near)) {
+        for (Joint other : index.near(joint, joint, near)) {
             boolean before = order.get(other.name()) < order.get(joint.name());
             if (before && !doubled.contains(other.name()) && distance(joint, other) <= near) {
                 doubled.add(joint.name());
@@ -68,7 +68,7 @@ final class GeometryCheck {
     private void checkClear(Member member) {
         Joint from = joints.get(member.from());
         Joint to = joints.get(member.to());
-        for (Joint joint : index.between(from, to, 0)) {
+        for (Joint joint : index.near(from, to, ON_MEMBER * distance(from, to))) {
             if (joint != from && joint != to && !doubled.contains(joint.name()) && isInside(joint, from, to)) {
                 problems.add("Member " + member.name(), "it passes through joint " + joint.name(),
                         "give two members, " + from.name() + "-" + joint.name() + " and " + joint.name() + "-"

@@ -1,31 +1,33 @@
 package kingpost.truss;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
-/** Joints in order along the truss's longest axis, so that those near a place are found without looking at all. */
+/**
+ * Joints by place: halved along the longest side of the box round them, and each half again, so that those near a
+ * line are found without looking at all. Boxes fit tightly, so that neither a long nor a crowded truss takes long.
+ */
 final class JointIndex {
 
-    private final ToDoubleFunction<Joint> axis;
-    private final List<Joint> sorted;
+    /** So many joints are looked at one by one. */
+    private static final int FEW = 8;
+
+    private final Node root;
     private final double extent;
+    private final Comparator<Joint> alongLongest;
+
+    /** Joints in a box; with two halves, or few enough to be listed. */
+    private record Node(double[] low, double[] high, Node first, Node second, List<Joint> joints) {
+    }
 
     JointIndex(Collection<Joint> joints) {
-        ToDoubleFunction<Joint> longest = JointIndex::x;
-        double length = 0;
-        for (ToDoubleFunction<Joint> candidate : List.<ToDoubleFunction<Joint>>of(
-                JointIndex::x, JointIndex::y, JointIndex::z)) {
-            double along = extent(joints, candidate);
-            if (along > length) {
-                longest = candidate;
-                length = along;
-            }
-        }
-        axis = longest;
-        extent = length;
-        sorted = joints.stream().sorted(Comparator.comparingDouble(longest)).toList();
+        root = node(joints.toArray(Joint[]::new));
+        int longest = longest(root);
+        extent = joints.isEmpty() ? 0 : root.high[longest] - root.low[longest];
+        alongLongest = Comparator.comparingDouble(j -> at(j, longest));
     }
 
     /** Largest extent of the truss along an axis, in its unit of length. */
@@ -33,31 +35,78 @@ final class JointIndex {
         return extent;
     }
 
-    /** Joints between two others along the longest axis, the two included, and {@code margin} beyond each. */
-    List<Joint> between(Joint a, Joint b, double margin) {
-        double low = Math.min(axis.applyAsDouble(a), axis.applyAsDouble(b)) - margin;
-        double high = Math.max(axis.applyAsDouble(a), axis.applyAsDouble(b)) + margin;
-        return sorted.subList(firstFrom(low), firstFrom(Math.nextUp(high)));
+    /**
+     * Joints within a distance of the straight line between two places, and perhaps some a little farther off; in
+     * order along the truss's longest axis.
+     */
+    List<Joint> near(Joint a, Joint b, double distance) {
+        List<Joint> found = new ArrayList<>();
+        collect(root, a, b, distance, found);
+        found.sort(alongLongest);
+        return found;
     }
 
-    private int firstFrom(double value) {
-        int low = 0;
-        int high = sorted.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (axis.applyAsDouble(sorted.get(middle)) < value) {
-                low = middle + 1;
+    private static Node node(Joint[] joints) {
+        double[] low = new double[3];
+        double[] high = new double[3];
+        for (int axis = 0; axis < 3; axis++) {
+            int k = axis;
+            low[k] = Arrays.stream(joints).mapToDouble(j -> at(j, k)).min().orElse(0);
+            high[k] = Arrays.stream(joints).mapToDouble(j -> at(j, k)).max().orElse(0);
+        }
+        Node box = new Node(low, high, null, null, List.of(joints));
+        if (joints.length <= FEW) {
+            return box;
+        }
+        int axis = longest(box);
+        Arrays.sort(joints, Comparator.comparingDouble(j -> at(j, axis)));
+        int half = joints.length / 2;
+        return new Node(low, high, node(Arrays.copyOfRange(joints, 0, half)),
+                node(Arrays.copyOfRange(joints, half, joints.length)), List.of());
+    }
+
+    private static int longest(Node node) {
+        int longest = 0;
+        for (int axis = 1; axis < 3; axis++) {
+            boolean longer = node.high[axis] - node.low[axis] > node.high[longest] - node.low[longest];
+            longest = longer ? axis : longest;
+        }
+        return longest;
+    }
+
+    private static void collect(Node node, Joint a, Joint b, double distance, List<Joint> found) {
+        if (!meets(node, a, b, distance)) {
+            return;
+        }
+        if (node.first == null) {
+            found.addAll(node.joints);
+        } else {
+            collect(node.first, a, b, distance, found);
+            collect(node.second, a, b, distance, found);
+        }
+    }
+
+    /** Whether the line between two places comes within a distance of a box: what each side leaves of the line. */
+    private static boolean meets(Node node, Joint a, Joint b, double distance) {
+        double from = 0;
+        double to = 1;
+        for (int axis = 0; axis < 3; axis++) {
+            double start = at(a, axis);
+            double reach = at(b, axis) - start;
+            double low = node.low[axis] - distance - start;
+            double high = node.high[axis] + distance - start;
+            if (reach == 0) {
+                to = low > 0 || high < 0 ? -1 : to;
             } else {
-                high = middle;
+                from = Math.max(from, Math.min(low / reach, high / reach));
+                to = Math.min(to, Math.max(low / reach, high / reach));
             }
         }
-        return low;
+        return from <= to;
     }
 
-    private static double extent(Collection<Joint> joints, ToDoubleFunction<Joint> axis) {
-        double low = joints.stream().mapToDouble(axis).min().orElse(0);
-        double high = joints.stream().mapToDouble(axis).max().orElse(0);
-        return high - low;
+    private static double at(Joint joint, int axis) {
+        return axis == 0 ? x(joint) : axis == 1 ? y(joint) : z(joint);
     }
 
     static double x(Joint joint) {

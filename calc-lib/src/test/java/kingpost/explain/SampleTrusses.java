@@ -17,7 +17,7 @@ final class SampleTrusses {
     private SampleTrusses() {
     }
 
-    private static TrussBuilder<TrussModel> named(String name) {
+    static TrussBuilder<TrussModel> named(String name) {
         return new TrussBuilder<>(name, Function.identity());
     }
 

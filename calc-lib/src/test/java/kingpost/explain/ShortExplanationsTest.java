@@ -19,8 +19,10 @@ import kingpost.statics.JointOrder;
 import kingpost.statics.Solution;
 import kingpost.statics.Solver;
 import kingpost.statics.Vector;
+import kingpost.truss.Direction;
 import kingpost.truss.TrussModel;
 import kingpost.units.CalculationException;
+import kingpost.units.StructuralUnits;
 import org.junit.jupiter.api.Test;
 
 /** The parts that answer one question: determinacy, idle members, order, one joint, checks. */
@@ -47,6 +49,20 @@ class ShortExplanationsTest {
                 text(JointOrderExplanation.of(TRUSS, JointOrder.of(TRUSS))));
         GoldenFile.check("kingpost/explain/short/joint.txt", text(JointExplanation.of(solution, "U1")));
         GoldenFile.check("kingpost/explain/short/checks.txt", text(ChecksExplanation.of(solution)));
+    }
+
+    @Test
+    void warnsOfBarsNearlyInLineWithTheConditionFigure() {
+        TrussModel flat = SampleTrusses.named("Flat tie").units(StructuralUnits.m, StructuralUnits.kN).joint("A", -1, 0).joint("B", 1, 0).joint("C", 0, -0.0002)
+                .members("AC BC").pin("A").pin("B").load("C", 1, Direction.DOWN).build();
+        Solution solution = Solver.solve(flat);
+        String warning = "It is close to a mechanism: the condition of its joint equations is ";
+        assertTrue(flat(DeterminacyExplanation.of(flat, solution.determinacy())).contains(warning));
+        String said = flat(ChecksExplanation.of(solution));
+        assertTrue(said.contains(warning), said);
+        assertEquals(solution.checks().condition(), solution.determinacy().condition());
+        assertTrue(solution.checks().condition() > 5000 && solution.checks().condition() < 100_000);
+        assertFalse(flat(ChecksExplanation.of(Solver.solve(TRUSS))).contains("close to a mechanism"));
     }
 
     @Test
