@@ -73,7 +73,7 @@ public final class CalculationSheet {
      * both.
      */
     public CalculationSheet override(String name, Quantity value) {
-        overrides.put(SymbolName.checked(name), value);
+        overrides.put(SymbolName.checked(name), present(name, value));
         return this;
     }
 
@@ -95,6 +95,7 @@ public final class CalculationSheet {
      */
     public Given given(String name, Quantity value, String description, String reference) {
         SymbolName.checked(name);
+        present(name, value);
         Quantity set = overrides.get(name);
         if (set == null) {
             return define(name, new Given(next(), name, value, Optional.empty(), description, reference));
@@ -115,6 +116,11 @@ public final class CalculationSheet {
      *                              than {@code unit}
      */
     public Computed formula(String name, String text, Unit<?> unit, String description, String reference) {
+        SymbolName.checked(name);
+        if (unit == null) {
+            throw new CalculationException(name + ": the unit of the answer is missing; give one, as in mm2, or leave"
+                    + " it out.");
+        }
         return compute(name, text, value -> value.to(unit), description, reference);
     }
 
@@ -188,6 +194,13 @@ public final class CalculationSheet {
     public Derivation derivation() {
         return new Derivation(title, lines.isEmpty() ? List.of(Block.Prose.of("There are no lines yet."))
                 : SheetWriter.lines(lines, lettering, new LineHistory(lines)));
+    }
+
+    private static Quantity present(String name, Quantity value) {
+        if (value == null) {
+            throw new CalculationException(name + ": its value is missing; give a quantity, as in kN(12).");
+        }
+        return value;
     }
 
     private int next() {

@@ -1,7 +1,9 @@
 package kingpost.calculation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import kingpost.units.CalculationException;
 import kingpost.units.Quantity;
 
@@ -28,12 +30,16 @@ public record Range(String name, List<Quantity> values) {
             throw new CalculationException("Range of " + name + ": it has " + values.size()
                     + " values; give from 1 to " + MOST + ".");
         }
+        Quantity first = values.get(0);
         for (Quantity value : values) {
-            value.compareTo(values.get(0));
+            CalculationSheet.at("Range of " + name, () -> value.compareTo(first));
         }
     }
 
     public static Range of(String name, Quantity... values) {
+        if (Arrays.stream(values).anyMatch(Objects::isNull)) {
+            throw new CalculationException("Range of " + name + ": a value is missing; give a quantity for each.");
+        }
         return new Range(name, List.of(values));
     }
 
@@ -43,11 +49,16 @@ public record Range(String name, List<Quantity> values) {
      * @throws CalculationException when the steps do not lead to {@code last}, or are more than a thousand
      */
     public static Range of(String name, Quantity first, Quantity last, Quantity step) {
-        double way = last.subtract(first).in(first.getUnit());
-        double steps = way == 0 ? 0 : way / step.in(first.getUnit());
+        if (first == null || last == null || step == null) {
+            throw new CalculationException("Range of " + name
+                    + ": a value is missing; give the first, the last and the step.");
+        }
+        double way = CalculationSheet.at("Range of " + name, () -> last.subtract(first)).in(first.getUnit());
+        double by = CalculationSheet.at("Range of " + name, () -> step.in(first.getUnit()));
+        double steps = way == 0 ? 0 : way / by;
         if (!Double.isFinite(steps) || steps < 0 || steps >= MOST) {
             throw new CalculationException("Range of " + name + ": steps of " + step + " from " + first + " to " + last
-                    + " are " + (steps >= MOST ? "too many" : "going nowhere") + "; give fewer than " + MOST
+                    + " are " + (steps >= MOST && by != 0 ? "too many" : "going nowhere") + "; give fewer than " + MOST
                     + " that lead there.");
         }
         List<Quantity> values = new ArrayList<>();

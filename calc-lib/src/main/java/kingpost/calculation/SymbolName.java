@@ -23,6 +23,10 @@ final class SymbolName {
      * @throws CalculationException when it is not a name, or means something already
      */
     static String checked(String name) {
+        if (name == null || name.isBlank()) {
+            throw new CalculationException("Name: it is missing; write a letter followed by letters, digits and "
+                    + "underscores, as in A_req or sigma_1.");
+        }
         if (!NAME.matcher(name).matches()) {
             throw new CalculationException("Name \"" + name + "\": a name is a letter followed by letters, digits and "
                     + "underscores; write it as in A_req or sigma_1.");

@@ -22,8 +22,8 @@ final class Tokens {
     private boolean found;
 
     Tokens(String original) {
-        this.original = original;
-        this.text = ordinary(original).strip();
+        this.original = original == null ? "" : original;
+        this.text = ordinary(this.original).strip();
         if (text.isEmpty()) {
             throw new CalculationException("Formula: it is empty; write one such as \"N / A\".");
         }

@@ -1,9 +1,9 @@
 package kingpost.notebook;
 
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import kingpost.truss.Direction;
+import kingpost.units.CalculationException;
 
 /** Words that stand alone in a cell: directions, and showing things before the cell's end. */
 public final class Notebook {
@@ -33,12 +33,19 @@ public final class Notebook {
 
     /** Shows a value under a name, so that {@link #showAgain} can replace it. */
     public static void show(Object value, String name) {
-        CellDisplay.sink().display(value, Optional.of(Objects.requireNonNull(name, "name")));
+        CellDisplay.sink().display(value, Optional.of(named(name)));
+    }
+
+    private static String named(String name) {
+        if (name == null || name.isBlank()) {
+            throw new CalculationException("Show: the name is missing; give one, as in show(x, \"status\").");
+        }
+        return name;
     }
 
     /** Replaces what is shown under {@code name}, wherever it stands in the notebook. */
     public static void showAgain(Object value, String name) {
-        CellDisplay.sink().update(value, Objects.requireNonNull(name, "name"));
+        CellDisplay.sink().update(value, named(name));
     }
 
     /** Clears what the cell has shown so far. */

@@ -8,6 +8,7 @@ import kingpost.calculation.Line;
 import kingpost.calculation.Line.Column;
 import kingpost.calculation.Range;
 import kingpost.calculation.Verdict;
+import kingpost.units.CalculationException;
 import kingpost.units.Quantity;
 
 /**
@@ -112,7 +113,13 @@ public final class SheetWords {
      * Lets {@code text}, such as {@code "12kN"}, take the place of what the notebook gives {@code name}, for this run.
      */
     public static synchronized void setForThisRun(String name, String text) {
-        sheet.override(name, Quantity.parse(text));
+        Quantity value;
+        try {
+            value = Quantity.parse(text);
+        } catch (CalculationException e) {
+            throw new CalculationException(name + ", set for this run: " + e.getMessage(), e);
+        }
+        sheet.override(name, value);
     }
 
     /** Names set for this run that no line has given. */

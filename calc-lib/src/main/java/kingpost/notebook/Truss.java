@@ -97,7 +97,8 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
      * @throws kingpost.units.CalculationException when a member is not there, or the truss is not determinate
      */
     public Answer<SectionResult> section(String members) {
-        List<Member> cut = Stream.of(members.strip().split("[\\s,;]+")).filter(name -> !name.isEmpty())
+        String names = members == null ? "" : members.strip();
+        List<Member> cut = Stream.of(names.split("[\\s,;]+")).filter(name -> !name.isEmpty())
                 .map(name -> TrussNames.member(model, name)).toList();
         SectionResult facts = Sections.of(model, cut);
         return new Answer<>(facts, Exhibit.of(SectionExplanation.of(facts)));

@@ -25,12 +25,15 @@ final class TrussNames {
     }
 
     static Member member(TrussModel model, String name) {
+        requireName("Member", name, "write one of " + model.members().stream().map(Member::name)
+                .collect(Collectors.joining(", ")));
         return model.member(name).orElseThrow(() -> new CalculationException("Member " + name + ": the truss \""
                 + model.name() + "\" has none of that name; its members are "
                 + model.members().stream().map(Member::name).collect(Collectors.joining(", ")) + "."));
     }
 
     static String joint(TrussModel model, String name) {
+        requireName("Joint", name, "write one of " + joints(model).collect(Collectors.joining(", ")));
         return model.joint(name).map(Joint::name).orElseThrow(() -> new CalculationException("Joint " + name
                 + ": the truss \"" + model.name() + "\" has none of that name; its joints are "
                 + joints(model).collect(Collectors.joining(", ")) + "."));
@@ -43,6 +46,12 @@ final class TrussNames {
                     + " joints are " + supported(model).collect(Collectors.joining(", ")) + ".");
         }
         return joint;
+    }
+
+    private static void requireName(String what, String name, String remedy) {
+        if (name == null || name.isBlank()) {
+            throw new CalculationException(what + ": no name is given; " + remedy + ".");
+        }
     }
 
     private static Stream<String> joints(TrussModel model) {

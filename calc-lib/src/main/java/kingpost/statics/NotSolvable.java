@@ -55,7 +55,8 @@ public final class NotSolvable extends CalculationException {
         private static String remedy(Determinacy.Indeterminate d) {
             List<String> all = new ArrayList<>(d.removable());
             all.addAll(d.removableReactions().stream().map(r -> "the reaction " + r).toList());
-            return "take away " + (d.degree() == 1 ? "one" : "as many as " + d.degree()) + " of " + list(all);
+            String many = d.degree() == 1 ? "one" : d.degree() + ", chosen so that the rest holds,";
+            return "take away " + many + " of " + list(all);
         }
 
         @Override

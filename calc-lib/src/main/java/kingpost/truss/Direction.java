@@ -58,6 +58,10 @@ public record Direction(double x, double y, double z, String words, boolean exac
      * @param rise how far up; negative: down
      */
     public static Direction slope(double run, double rise) {
+        if (!Double.isFinite(run) || !Double.isFinite(rise)) {
+            throw new CalculationException("Direction: a slope of " + run + " across and " + rise
+                    + " up points nowhere; give finite numbers that are not both zero.");
+        }
         return new Direction(run, rise, 0, plain(Math.abs(run)) + " across, " + plain(Math.abs(rise))
                 + (rise < 0 ? " down" : " up"), true);
     }
@@ -70,6 +74,10 @@ public record Direction(double x, double y, double z, String words, boolean exac
      * @param z part towards the reader
      */
     public static Direction slope(double x, double y, double z) {
+        if (!Double.isFinite(x + y + z)) {
+            throw new CalculationException("Direction (" + x + ", " + y + ", " + z
+                    + "): it points nowhere; give finite numbers that are not all zero.");
+        }
         return new Direction(x, y, z, "along (" + plain(x) + ", " + plain(y) + ", " + plain(z) + ")", true);
     }
 

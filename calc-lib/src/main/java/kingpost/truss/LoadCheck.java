@@ -35,7 +35,10 @@ final class LoadCheck {
         if (entry.joint().isBlank()) {
             problems.add(subject, "it names no joint", "write where it acts, as in load(\"C\", 12, DOWN)");
         } else if (!joints.containsKey(entry.joint())) {
-            problems.add(subject, "there is no joint " + entry.joint(), "add the joint or correct the name");
+            boolean several = entry.joint().strip().matches(".*[\\s,;].*");
+            problems.add(subject, "there is no joint " + entry.joint(), several
+                    ? "write loads(\"" + entry.joint().strip() + "\", ...) for the same load at each"
+                    : "add the joint or correct the name");
         }
         Optional<? extends Load> load = entry.size() != null ? directed(entry, subject) : components(entry, subject);
         load.filter(l -> isInPlane(l, subject)).filter(l -> joints.containsKey(l.joint())).ifPresent(loads::add);

@@ -73,6 +73,10 @@ public final class Quantity implements Comparable<Quantity> {
      * @throws UnitMismatchException when {@code target} measures something else
      */
     public double in(Unit<?> target) {
+        if (target == null) {
+            throw new CalculationException("Cannot express " + this + " in another unit: the unit is missing; give one,"
+                    + " as in .to(kN).");
+        }
         if (!isConvertible(target)) {
             throw UnitMismatchException.converting(this, target);
         }
@@ -110,6 +114,7 @@ public final class Quantity implements Comparable<Quantity> {
      * @throws UnitMismatchException when the two are of different kinds
      */
     public Quantity subtract(Quantity other) {
+        requirePresent("subtract", "from", other);
         if (!isCompatible(other.unit)) {
             throw UnitMismatchException.between("subtract", "from", other, this);
         }
@@ -118,6 +123,7 @@ public final class Quantity implements Comparable<Quantity> {
 
     /** The product, in a unit made of both: kN times m is kN·m, an angle times a length is a length (an arc). */
     public Quantity multiply(Quantity other) {
+        requirePresent("multiply", "by", other);
         return converted(value * other.value, unit.multiply(other.unit), UnitAlgebra.product(unit, other.unit));
     }
 
@@ -132,6 +138,7 @@ public final class Quantity implements Comparable<Quantity> {
      * @throws CalculationException when {@code other} is zero
      */
     public Quantity divide(Quantity other) {
+        requirePresent("divide", "by", other);
         if (other.value == 0) {
             throw divisionByZero(other.toString());
         }
@@ -163,7 +170,8 @@ public final class Quantity implements Comparable<Quantity> {
     /** This quantity multiplied by itself {@code exponent} times; zero gives the plain number 1. */
     public Quantity pow(int exponent) {
         if (exponent < 0 && value == 0) {
-            throw divisionByZero(toString());
+            throw new CalculationException("Cannot raise " + this + " to the power \u2212" + -(long) exponent
+                    + ": it is zero; check the value.");
         }
         return converted(Math.pow(value, exponent), unit.pow(exponent), UnitAlgebra.power(unit, exponent));
     }
@@ -225,7 +233,16 @@ public final class Quantity implements Comparable<Quantity> {
         return of(UnitFactor.convert(value, from, to), to);
     }
 
+    private void requirePresent(String verb, String joint, Quantity other) {
+        if (other == null) {
+            boolean first = verb.equals("subtract");
+            throw new CalculationException("Cannot " + verb + " " + (first ? "anything" : this) + " " + joint + " "
+                    + (first ? this : "anything") + ": the second quantity is missing; give one, as in kN(12).");
+        }
+    }
+
     private void requireSameKind(String verb, String joint, Quantity other) {
+        requirePresent(verb, joint, other);
         if (!isCompatible(other.unit)) {
             throw UnitMismatchException.between(verb, joint, this, other);
         }

@@ -15,6 +15,10 @@ final class QuantityParser {
     }
 
     static Quantity parse(String text) {
+        if (text == null) {
+            throw new CalculationException(
+                    "Quantity: there is nothing to read; write it as 12 kN, 3.5 kip/ft or -0.75 m.");
+        }
         Matcher matcher = QUANTITY.matcher(normal(text));
         if (!matcher.matches() || matcher.group("unit").matches("[.,\\d].*")) {
             throw new CalculationException("Quantity \"" + text + "\": there is no number that can be read; write it "
