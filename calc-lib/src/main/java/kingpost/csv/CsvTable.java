@@ -92,12 +92,29 @@ public record CsvTable(List<String> header, List<Row> rows) {
         return OptionalInt.empty();
     }
 
+    /** The table without a column, numbered from 0; its lines keep their numbers. */
+    public CsvTable without(int column) {
+        return new CsvTable(without(header, column),
+                rows.stream().map(row -> new Row(row.line(), without(row.cells(), column))).toList());
+    }
+
+    private static List<String> without(List<String> cells, int column) {
+        List<String> left = new ArrayList<>(cells);
+        if (column < left.size()) {
+            left.remove(column);
+        }
+        return left;
+    }
+
     /** The table as text with commas and line feeds, safe to open in a spreadsheet. */
     public String write() {
         StringWriter text = new StringWriter();
-        CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text);
-        writer.writeRecord(header.stream().map(CsvTable::harmless).toList());
-        rows.forEach(row -> writer.writeRecord(row.cells().stream().map(CsvTable::harmless).toList()));
+        try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
+            writer.writeRecord(header.stream().map(CsvTable::harmless).toList());
+            rows.forEach(row -> writer.writeRecord(row.cells().stream().map(CsvTable::harmless).toList()));
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
         return text.toString();
     }
 

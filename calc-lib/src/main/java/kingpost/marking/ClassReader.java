@@ -46,7 +46,11 @@ final class ClassReader {
 
     /** @throws CalculationException when no column is a force of the truss */
     ClassAnswers read(String text) {
-        CsvTable table = CsvTable.read("Answers", text);
+        return read(CsvTable.read("Answers", text));
+    }
+
+    /** @throws CalculationException when no column is a force of the truss */
+    ClassAnswers read(CsvTable table) {
         OptionalInt subject = table.column(SUBJECT);
         OptionalInt answer = table.column(ANSWER);
         List<AnswerSheet> sheets = subject.isPresent() && answer.isPresent()

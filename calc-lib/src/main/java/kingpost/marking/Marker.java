@@ -1,18 +1,23 @@
 package kingpost.marking;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import kingpost.csv.CsvTable;
 import kingpost.marking.AnswerSheet.Stated;
 import kingpost.marking.MarkedSheet.MarkedAnswer;
 import kingpost.marking.Reading.Force;
 import kingpost.marking.Slip.Kind;
 import kingpost.marking.Slip.Place;
 import kingpost.statics.Solution;
+import kingpost.truss.Member;
 import kingpost.truss.TrussModel;
 import kingpost.units.CalculationException;
 import kingpost.units.Quantity;
@@ -93,8 +98,40 @@ public final class Marker {
      * @throws CalculationException when the table has no column to mark
      */
     public MarkedClass markClass(String csv) {
-        ClassReader.ClassAnswers read = new ClassReader(unknowns).read(csv);
-        return new MarkedClass(solution.truss(), read.sheets().stream().map(this::mark).toList(), read.problems());
+        return markClass(CsvTable.read("Answers", csv));
+    }
+
+    /** Marks the answers of a class, from a table that has been read. */
+    public MarkedClass markClass(CsvTable table) {
+        ClassReader.ClassAnswers read = new ClassReader(unknowns).read(table);
+        Set<String> asked = new LinkedHashSet<>();
+        read.sheets().forEach(sheet -> sheet.answers().stream().map(Stated::subject)
+                .filter(subject -> unknowns.find(subject).isPresent()).forEach(asked::add));
+        return new MarkedClass(solution.truss(), read.sheets().parallelStream()
+                .map(sheet -> asking(mark(sheet), asked)).toList(), read.problems());
+    }
+
+    /** Every member's name: what a sheet is asked for unless told otherwise. */
+    public List<String> members() {
+        return solution.truss().members().stream().map(Member::name).toList();
+    }
+
+    /**
+     * The sheet with each force that was asked for: what is not stated is not answered.
+     *
+     * @param asked names of forces
+     * @throws CalculationException when a name is no force of the truss
+     */
+    public MarkedSheet asking(MarkedSheet sheet, Collection<String> asked) {
+        List<MarkedAnswer> answers = new ArrayList<>(sheet.answers());
+        for (String name : asked) {
+            String subject = unknowns.name(unknowns.find(name).orElseThrow(() -> new CalculationException("Marking of "
+                    + solution.truss().name() + ": \"" + name + "\" is no member and no reaction of it; correct the name.")));
+            if (answers.stream().noneMatch(answer -> answer.subject().equals(subject))) {
+                answers.add(marked(new Stated(subject, "", new Reading.Blank()), Map.of()));
+            }
+        }
+        return new MarkedSheet(sheet.truss(), sheet.student(), answers, sheet.slips(), sheet.others());
     }
 
     /** Marks one sheet. */

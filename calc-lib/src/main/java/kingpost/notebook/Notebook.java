@@ -1,7 +1,10 @@
 package kingpost.notebook;
 
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import kingpost.render.HtmlPage;
+import kingpost.render.Showable;
 import kingpost.truss.Direction;
 import kingpost.units.CalculationException;
 
@@ -29,6 +32,13 @@ public final class Notebook {
     /** Shows a value now, before the cell ends. */
     public static void show(Object value) {
         CellDisplay.sink().display(value, Optional.empty());
+    }
+
+    /** Writes what a value shows to a file: one HTML page that stands alone. */
+    public static SavedFiles saveAsPage(Showable value, String file) {
+        Path path = Path.of(file);
+        return SavedFiles.into(path.toAbsolutePath().getParent(),
+                Map.of(path.getFileName().toString(), HtmlPage.of(value, path.getFileName().toString())));
     }
 
     /** Shows a value under a name, so that {@link #showAgain} can replace it. */

@@ -1,5 +1,6 @@
 package kingpost.notebook;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -10,6 +11,7 @@ import kingpost.explain.DeterminacyExplanation;
 import kingpost.explain.InspectionExplanation;
 import kingpost.explain.JointOrderExplanation;
 import kingpost.explain.SectionExplanation;
+import kingpost.marking.Marker;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
 import kingpost.statics.Determinacies;
@@ -24,6 +26,7 @@ import kingpost.svg.Svg;
 import kingpost.truss.Member;
 import kingpost.truss.TrussBuilder;
 import kingpost.truss.TrussModel;
+import kingpost.variant.VariantSet;
 
 /**
  * A truss in a notebook: written down once, then asked.
@@ -102,6 +105,46 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
                 .map(name -> TrussNames.member(model, name)).toList();
         SectionResult facts = Sections.of(model, cut);
         return new Answer<>(facts, Exhibit.of(SectionExplanation.of(facts)));
+    }
+
+    /** So many variants with clean numbers and the same difficulty; the same each time. */
+    public TrussVariants variants(int count) {
+        return variants(count, 1);
+    }
+
+    /**
+     * So many variants with clean numbers and the same difficulty, no two alike: handout, key and working of each.
+     *
+     * @param seed another seed makes another set
+     * @throws kingpost.units.CalculationException when the truss cannot be varied, or not so often
+     */
+    public TrussVariants variants(int count, long seed) {
+        return new TrussVariants(VariantSet.of(model, count, seed));
+    }
+
+    /**
+     * Marks one person's answers, in the notation in which people write them: {@code "AB = 12 kN tension, BC = -3"}. What
+     * is wrong is told with its likeliest slip; what cannot be read is left to a person.
+     */
+    public MarkedAnswers mark(String answers) {
+        Marker marker = Marker.of(Solver.solve(model));
+        return new MarkedAnswers(marker, marker.mark(answers));
+    }
+
+    /** Marks answers by name: each a text, a number in the truss's unit of force, or a quantity. */
+    public MarkedAnswers mark(Map<String, ?> answers) {
+        Marker marker = Marker.of(Solver.solve(model));
+        return new MarkedAnswers(marker, marker.mark(answers));
+    }
+
+    /** Marks the answers of a class: the text of a table, or the name of its file. */
+    public ClassMarks markClass(String csv) {
+        return new ClassMarks(Marker.of(Solver.solve(model)).markClass(AnswerTables.read(csv)));
+    }
+
+    /** Marks the answers of a class in a file of comma-separated values: a row for each student, a column for each force. */
+    public ClassMarks markClass(Path file) {
+        return new ClassMarks(Marker.of(Solver.solve(model)).markClass(AnswerTables.read(file)));
     }
 
     /** The figure of the truss. */

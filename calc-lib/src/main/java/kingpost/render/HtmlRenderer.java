@@ -38,6 +38,11 @@ public final class HtmlRenderer implements Renderer {
         this(2, MathMlExpression::inline);
     }
 
+    /** With the derivation's title as a heading of that level. */
+    HtmlRenderer(int titleLevel) {
+        this(titleLevel, MathMlExpression::inline);
+    }
+
     private HtmlRenderer(int titleLevel, Function<Expression, String> inlineMath) {
         this.titleLevel = titleLevel;
         this.inlineMath = inlineMath;

@@ -20,6 +20,7 @@ final class LoadSizes {
             "0.2", "0.1", "0.05", "0.02", "0.01", "0.005", "0.002", "0.001");
     private static final int TRIES = 12;
     private static final double LARGER = 2.1;
+    private static final double WORTH = 4;
     private static final int ENDLESS = 6;
     private static final int FEW = 5;
     private static final int FINER = 4;
@@ -74,10 +75,22 @@ final class LoadSizes {
         List<BigInteger> denominators = forces.denominators();
         List<List<Fraction>> candidates = new ArrayList<>();
         for (int g = 0; g < plan.sizes().size(); g++) {
-            List<Fraction> clearing = multiples(plan.sizes().get(g), Fraction.of(denominators.get(g)), enough);
+            Fraction denominator = Fraction.of(denominators.get(g));
+            List<Fraction> whole = fineness == 0 ? wholes(plan.sizes().get(g), denominator) : List.of();
+            List<Fraction> clearing = whole.isEmpty() ? multiples(plan.sizes().get(g), denominator, enough) : whole;
             candidates.add(clearing.isEmpty() ? multiples(plan.sizes().get(g), Fraction.ONE, enough) : clearing);
         }
         return candidates;
+    }
+
+    /** Multiples that make every force a whole number; not so near {@code size}, as whole numbers are worth it. */
+    private static List<Fraction> wholes(double size, Fraction denominator) {
+        List<Fraction> found = new ArrayList<>();
+        double unit = denominator.doubleValue();
+        for (long k = Math.max(1, (long) Math.ceil(size / LARGER / unit - 1e-9)); k * unit <= size * WORTH; k++) {
+            found.add(denominator.times(k));
+        }
+        return found;
     }
 
     /** Multiples, near {@code size}, of the largest step that has enough of them; empty where no step fits. */

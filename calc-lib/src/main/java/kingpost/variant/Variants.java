@@ -31,7 +31,7 @@ import kingpost.variant.Shape.Way;
 public final class Variants {
 
     private static final int TRIES = 40;
-    private static final int DRAWS = 4;
+    private static final int DRAWS = 12;
     private static final int FINEST = 4;
     private static final int SHORT = 2;
 

@@ -1,0 +1,45 @@
+package kingpost.marking;
+
+import java.util.stream.Collectors;
+
+/** A verdict in a few words. */
+final class VerdictWords implements Verdict.Visitor<String> {
+
+    @Override
+    public String right(Verdict.Right verdict) {
+        return verdict.coarse() ? "right, to too few figures" : "right";
+    }
+
+    @Override
+    public String slipped(Verdict.Slipped verdict) {
+        return verdict.candidates().stream().map(slip -> slip.kind().words()).distinct()
+                .collect(Collectors.joining(", or "));
+    }
+
+    @Override
+    public String followThrough(Verdict.FollowThrough verdict) {
+        return "follows from the slip " + verdict.from().stream().map(VerdictWords::at).distinct()
+                .collect(Collectors.joining(" and "));
+    }
+
+    private static String at(Slip slip) {
+        return slip.where() instanceof Slip.Place.AtJoint joint ? "at joint " + joint.joint()
+                : slip.where() instanceof Slip.Place.InReactions ? "in the reactions"
+                : slip.subject().isEmpty() ? "made throughout" : "with " + slip.subject();
+    }
+
+    @Override
+    public String unexplained(Verdict.Unexplained verdict) {
+        return "wrong";
+    }
+
+    @Override
+    public String notAnswered(Verdict.NotAnswered verdict) {
+        return "not answered";
+    }
+
+    @Override
+    public String notRead(Verdict.NotRead verdict) {
+        return "not marked: a person must read it";
+    }
+}
