@@ -34,7 +34,8 @@ class ArchitectureTest {
     private static final Map<String, Set<String>> MAY_IMPORT = Map.ofEntries(
             Map.entry("message", Set.of()),
             Map.entry("wire", Set.of("message")),
-            Map.entry("channels", Set.of("wire", "message")),
+            Map.entry("transport", Set.of()),
+            Map.entry("channels", Set.of("transport", "wire", "message")),
             Map.entry("pipe", Set.of()),
             Map.entry("display", Set.of()),
             Map.entry("formula", Set.of()),

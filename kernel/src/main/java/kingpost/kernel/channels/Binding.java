@@ -1,24 +1,26 @@
 package kingpost.kernel.channels;
 
 import java.util.function.Consumer;
+import kingpost.kernel.transport.Intake;
+import kingpost.kernel.transport.Place;
+import kingpost.kernel.wire.ConnectionFile;
 import org.zeromq.SocketType;
 import org.zeromq.ZMQ;
 import org.zeromq.ZMQException;
 import zmq.ZError;
 
-/** Opens sockets on one address. */
+/** Opens sockets where the connection file says. */
 final class Binding {
 
     private static final int LINGER_MILLIS = 1_000;
+    private static final int HANDSHAKE_MILLIS = 10_000;
 
-    private final ZMQ.Context context;
-    private final String ip;
-    private final MessageLimits limits;
+    private final GuardedContext context;
+    private final ConnectionFile file;
 
-    Binding(ZMQ.Context context, String ip, MessageLimits limits) {
+    Binding(GuardedContext context, ConnectionFile file) {
         this.context = context;
-        this.ip = ip;
-        this.limits = limits;
+        this.file = file;
     }
 
     /**
@@ -26,16 +28,16 @@ final class Binding {
      *
      * @throws BindingException when it cannot
      */
-    ZMQ.Socket open(SocketType type, String channel, int port, Consumer<ZMQ.Socket> options) {
-        ZMQ.Socket socket = context.socket(type);
+    ZMQ.Socket open(SocketType type, String channel, int port, Intake intake, Consumer<ZMQ.Socket> options) {
+        ZMQ.Socket socket = context.socket(type, place(), intake);
         try {
             socket.setLinger(LINGER_MILLIS);
-            socket.setMaxMsgSize(2 * limits.bytes());
-            socket.setIPv6(ip.contains(":"));
+            socket.setHandshakeIvl(HANDSHAKE_MILLIS);
+            socket.setIPv6(isIpc() || file.ip().contains(":"));
             options.accept(socket);
             socket.bind(address(port));
             return socket;
-        } catch (ZMQException | IllegalArgumentException e) {
+        } catch (ZMQException | IllegalArgumentException | UnsupportedOperationException e) {
             socket.close();
             throw new BindingException(reason(channel, port, e), e);
         }
@@ -47,13 +49,26 @@ final class Binding {
         return Integer.parseInt(endpoint.substring(endpoint.lastIndexOf(':') + 1));
     }
 
+    private boolean isIpc() {
+        return file.transport() == ConnectionFile.Transport.IPC;
+    }
+
+    private Place place() {
+        return isIpc() ? Place.unix(file.ip()) : Place.TCP;
+    }
+
     private String address(int port) {
+        String ip = isIpc() ? ConnectionFile.LOOPBACK : file.ip();
         String host = ip.contains(":") && !ip.startsWith("[") ? "[" + ip + "]" : ip;
         return "tcp://" + host + ":" + (port == 0 ? "*" : port);
     }
 
     private String reason(String channel, int port, RuntimeException e) {
-        String where = "Port " + port + " (" + channel + ") on " + ip + ": ";
+        if (isIpc()) {
+            return "Socket " + file.ip() + "-" + port + " (" + channel + "): cannot be made, or is in use; give a short"
+                    + " path in a folder that can be written, or use transport tcp.";
+        }
+        String where = "Port " + port + " (" + channel + ") on " + file.ip() + ": ";
         if (e instanceof ZMQException zmq && zmq.getErrorCode() == ZError.EADDRINUSE) {
             return where + "already in use; start the kernel again with other ports.";
         }

@@ -8,6 +8,9 @@ import kingpost.kernel.message.Channel;
 import kingpost.kernel.message.Inbox;
 import kingpost.kernel.message.Message;
 import kingpost.kernel.message.Outlet;
+import kingpost.kernel.transport.Intake;
+import kingpost.kernel.transport.PartialBudget;
+import kingpost.kernel.transport.TransportRules;
 import kingpost.kernel.wire.ConnectionFile;
 import kingpost.kernel.wire.WireFormat;
 import org.zeromq.SocketType;
@@ -21,10 +24,18 @@ public final class KernelSockets implements Outlet, AutoCloseable {
 
     private static final Logger LOG = System.getLogger("kingpost.channels");
     private static final long END_MILLIS = 1_000;
+    /** A message this many times too large, or with so many times too many frames, ends its connection. */
+    private static final long CUT_OFF_BYTES = 2;
+    private static final long CUT_OFF_FRAMES = 10;
+    /** Large messages that may be begun at once, by all clients, in sizes of the largest that is taken. */
+    private static final long BEGUN_MESSAGES = 3;
 
-    private final ZMQ.Context context = ZMQ.context(1);
+    private final ZMQ.Context pollers = ZMQ.context(1);
+    private final GuardedContext context = new GuardedContext(LOG);
+    private final Refusals refusals = new Refusals(LOG);
     private final MessageLimits limits;
     private final WireFormat wire;
+    private final List<Intake> intakes;
     private final List<ZMQ.Socket> sockets = new ArrayList<>();
     private final List<Thread> threads = new ArrayList<>();
     private final Heartbeat heartbeat;
@@ -41,16 +52,23 @@ public final class KernelSockets implements Outlet, AutoCloseable {
         this.limits = limits;
         this.wire = new WireFormat(file.signer());
         ConnectionFile.Ports wanted = file.ports();
+        PartialBudget budget = new PartialBudget(BEGUN_MESSAGES * limits.bytes());
+        this.intakes = List.of(intake("shell", requestRules(), budget), intake("control", requestRules(), budget),
+                intake("stdin", requestRules(), budget), intake("iopub", PublisherLoop.rules(), budget));
         try {
-            Binding binding = new Binding(context, file.ip(), limits);
-            sockets.add(binding.open(SocketType.ROUTER, "shell", wanted.shell(), KernelSockets::prepareRouter));
-            sockets.add(binding.open(SocketType.ROUTER, "control", wanted.control(), KernelSockets::prepareRouter));
-            sockets.add(binding.open(SocketType.ROUTER, "stdin", wanted.stdin(), KernelSockets::prepareRouter));
-            sockets.add(binding.open(SocketType.XPUB, "iopub", wanted.iopub(), PublisherLoop::prepare));
-            this.heartbeat = new Heartbeat(file.ip(), wanted.heartbeat(), limits);
+            Binding binding = new Binding(context, file);
+            sockets.add(binding.open(SocketType.ROUTER, "shell", wanted.shell(), intakes.get(0),
+                    KernelSockets::prepareRouter));
+            sockets.add(binding.open(SocketType.ROUTER, "control", wanted.control(), intakes.get(1),
+                    KernelSockets::prepareRouter));
+            sockets.add(binding.open(SocketType.ROUTER, "stdin", wanted.stdin(), intakes.get(2),
+                    KernelSockets::prepareRouter));
+            sockets.add(binding.open(SocketType.XPUB, "iopub", wanted.iopub(), intakes.get(3),
+                    PublisherLoop::prepare));
+            this.heartbeat = new Heartbeat(file, refusals, LOG);
         } catch (BindingException e) {
             sockets.forEach(ZMQ.Socket::close);
-            context.term();
+            endContexts();
             throw e;
         }
         this.ports = new ConnectionFile.Ports(Binding.port(sockets.get(0)), Binding.port(sockets.get(3)),
@@ -64,11 +82,10 @@ public final class KernelSockets implements Outlet, AutoCloseable {
 
     /** Lets messages in; call once. */
     public void start(Inbox inbox) {
-        Refusals refusals = new Refusals(LOG);
-        shell = router(Channel.SHELL, 0, inbox, refusals);
-        control = router(Channel.CONTROL, 1, inbox, refusals);
-        stdin = router(Channel.STDIN, 2, inbox, refusals);
-        iopub = new PublisherLoop(context, sockets.get(3), inbox, LOG);
+        shell = router(Channel.SHELL, 0, inbox);
+        control = router(Channel.CONTROL, 1, inbox);
+        stdin = router(Channel.STDIN, 2, inbox);
+        iopub = new PublisherLoop(pollers, sockets.get(3), intakes.get(3), inbox, LOG);
         startThread("heartbeat", heartbeat);
         startThread("iopub", iopub);
         startThread("stdin", stdin);
@@ -103,11 +120,25 @@ public final class KernelSockets implements Outlet, AutoCloseable {
             heartbeat.close();
             threads.forEach(KernelSockets::join);
         }
-        context.term();
+        endContexts();
     }
 
-    private RouterLoop router(Channel channel, int index, Inbox inbox, Refusals refusals) {
-        return new RouterLoop(channel, context, sockets.get(index), wire, inbox, limits, refusals, LOG);
+    private void endContexts() {
+        context.terminate();
+        pollers.term();
+    }
+
+    private TransportRules requestRules() {
+        return TransportRules.ofMessages(CUT_OFF_BYTES * limits.bytes(), CUT_OFF_FRAMES * limits.frames());
+    }
+
+    private Intake intake(String channel, TransportRules rules, PartialBudget budget) {
+        return new Intake(rules, budget, limits.bytes(), why -> refusals.cut(channel, why));
+    }
+
+    private RouterLoop router(Channel channel, int index, Inbox inbox) {
+        return new RouterLoop(channel, pollers, sockets.get(index), wire, inbox, limits, intakes.get(index), refusals,
+                LOG);
     }
 
     private static void prepareRouter(ZMQ.Socket socket) {

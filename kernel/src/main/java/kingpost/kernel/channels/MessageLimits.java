@@ -1,8 +1,8 @@
 package kingpost.kernel.channels;
 
 /**
- * How large a message may be that a client sends. A larger one is dropped and logged; a single frame of more than
- * twice the limit ends the connection that it comes from, before memory is taken for it.
+ * How large a message may be that a client sends. A larger one is dropped and logged; one of more than twice the
+ * limit ends the connection that it comes from, before memory is taken for it.
  *
  * @param bytes  all frames together
  * @param frames their number

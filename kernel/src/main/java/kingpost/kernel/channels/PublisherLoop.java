@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import kingpost.kernel.message.Inbox;
+import kingpost.kernel.transport.Intake;
+import kingpost.kernel.transport.TransportRules;
 import org.zeromq.ZMQ;
 import org.zeromq.ZMQException;
 
@@ -23,8 +25,11 @@ final class PublisherLoop implements Runnable {
     private static final int PATIENCE_MILLIS = 2_000;
     private static final int QUEUED_PER_SUBSCRIBER = 1_000;
     private static final int LONGEST_TOPIC = 1_024;
+    /** Subscriptions are kept in memory as long as their connection lives. */
+    private static final TransportRules SUBSCRIPTIONS = new TransportRules(LONGEST_TOPIC + 1, 4, 8_192, 2_000);
 
     private final ZMQ.Socket socket;
+    private final Intake intake;
     private final Inbox inbox;
     private final Logger log;
     private final ZMQ.Poller poller;
@@ -32,14 +37,20 @@ final class PublisherLoop implements Runnable {
     private final PublishQueue queue;
     private volatile boolean stopping;
 
-    PublisherLoop(ZMQ.Context context, ZMQ.Socket socket, Inbox inbox, Logger log) {
+    PublisherLoop(ZMQ.Context context, ZMQ.Socket socket, Intake intake, Inbox inbox, Logger log) {
         this.socket = socket;
+        this.intake = intake;
         this.poller = context.poller(2);
         this.wake = new WakeSignal(List.of(poller));
         this.queue = new PublishQueue(wake::raise);
         poller.register(socket, ZMQ.Poller.POLLIN);
         this.inbox = inbox;
         this.log = log;
+    }
+
+    /** How much a client may say about what it wants to hear. */
+    static TransportRules rules() {
+        return SUBSCRIPTIONS;
     }
 
     /** Before the socket is bound. */
@@ -104,6 +115,7 @@ final class PublisherLoop implements Runnable {
         for (byte[] event = socket.recv(ZMQ.DONTWAIT); event != null; event = socket.recv(ZMQ.DONTWAIT)) {
             topic(event).ifPresent(inbox::subscribed);
         }
+        intake.nothingWaits();
     }
 
     /** The topic of a subscription; nothing for the end of one, or for bytes that are no text. */

@@ -4,11 +4,12 @@ import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
 import kingpost.kernel.wire.Reading.Reason;
 
 /**
- * Logs frames that were dropped: one line each, with channel and reason, never with content. After
- * {@value #LINES} lines for one reason only every hundredth is logged, with the count, so that a flood of forged
+ * Logs messages that were dropped and connections that were closed: one line each, with channel and reason, never
+ * with content. After {@value #LINES} lines for one reason only every hundredth is logged, with the count, so that a flood of forged
  * messages does not fill the disk. Safe for several threads.
  */
 final class Refusals {
@@ -17,6 +18,7 @@ final class Refusals {
     private static final int STEP = 100;
 
     private final Logger log;
+    private final AtomicLong connections = new AtomicLong();
     private final Map<Reason, Long> counts = new EnumMap<>(Reason.class);
 
     Refusals(Logger log) {
@@ -29,6 +31,16 @@ final class Refusals {
             log.log(Level.WARNING, "A message on " + channel + " was dropped: " + reason.words());
         } else if (count % STEP == 0) {
             log.log(Level.WARNING, count + " messages were dropped so far: " + reason.words());
+        }
+    }
+
+    /** A connection was closed for what its peer did below the level of messages. */
+    void cut(String channel, String why) {
+        long count = connections.incrementAndGet();
+        if (count <= LINES) {
+            log.log(Level.WARNING, "A connection on " + channel + " was closed: " + why);
+        } else if (count % STEP == 0) {
+            log.log(Level.WARNING, count + " connections were closed so far; the last: " + why);
         }
     }
 

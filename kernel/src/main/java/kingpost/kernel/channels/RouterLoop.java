@@ -7,6 +7,7 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import kingpost.kernel.message.Channel;
 import kingpost.kernel.message.Inbox;
+import kingpost.kernel.transport.Intake;
 import kingpost.kernel.wire.Reading;
 import kingpost.kernel.wire.WireFormat;
 import org.zeromq.ZMQ;
@@ -17,11 +18,14 @@ final class RouterLoop implements Runnable {
 
     private static final int ROUND = 64;
     private static final long FULL_INBOX_MILLIS = 20;
+    /** After this time without an event nothing waits, whatever was counted. */
+    private static final long LOST_MESSAGES_MILLIS = 500;
 
     private final Channel channel;
     private final ZMQ.Socket socket;
     private final WireFormat wire;
     private final Inbox inbox;
+    private final Intake intake;
     private final FrameReader reader;
     private final Refusals refusals;
     private final Logger log;
@@ -32,7 +36,7 @@ final class RouterLoop implements Runnable {
     private volatile boolean stopping;
 
     RouterLoop(Channel channel, ZMQ.Context context, ZMQ.Socket socket, WireFormat wire, Inbox inbox,
-               MessageLimits limits, Refusals refusals, Logger log) {
+               MessageLimits limits, Intake intake, Refusals refusals, Logger log) {
         this.channel = channel;
         this.socket = socket;
         this.poller = context.poller(2);
@@ -41,7 +45,8 @@ final class RouterLoop implements Runnable {
         poller.register(socket, ZMQ.Poller.POLLIN);
         this.wire = wire;
         this.inbox = inbox;
-        this.reader = new FrameReader(socket, limits);
+        this.intake = intake;
+        this.reader = new FrameReader(socket, limits, intake);
         this.refusals = refusals;
         this.log = log;
     }
@@ -73,7 +78,7 @@ final class RouterLoop implements Runnable {
     private void round() {
         try {
             if (inbox.hasRoom()) {
-                poller.poll(-1);
+                poller.poll(intake.waiting() == 0 ? -1 : LOST_MESSAGES_MILLIS);
             } else {
                 wakeOnly.poll(FULL_INBOX_MILLIS);
             }

@@ -15,17 +15,24 @@ import java.util.Objects;
  *
  * <p>Source: messaging protocol 5.5, "Connection files"; the schema in enhancement proposal 66.
  *
- * @param ip     address to bind; loopback unless the file names another
- * @param ports  the five ports; 0 means any free one
- * @param signer how messages are signed
- * @param fields the file as it was read
+ * @param transport TCP ports or Unix sockets
+ * @param ip        address to bind, loopback unless the file names another; for Unix sockets the beginning of their
+ *                  paths
+ * @param ports     the five ports; 0 means any free one
+ * @param signer    how messages are signed
+ * @param fields    the file as it was read
  */
-public record ConnectionFile(String ip, Ports ports, Signer signer, Map<String, Object> fields) {
+public record ConnectionFile(Transport transport, String ip, Ports ports, Signer signer, Map<String, Object> fields) {
 
     /** The address when the file names none. */
     public static final String LOOPBACK = "127.0.0.1";
+    private static final String IPC_NAME = "kernel-ipc";
+
+    /** How clients reach the kernel. */
+    public enum Transport { TCP, IPC }
 
     public ConnectionFile {
+        Objects.requireNonNull(transport, "transport");
         Objects.requireNonNull(ip, "ip");
         Objects.requireNonNull(ports, "ports");
         Objects.requireNonNull(signer, "signer");
@@ -78,32 +85,25 @@ public record ConnectionFile(String ip, Ports ports, Signer signer, Map<String, 
             throw new ConnectionFileException("Connection file " + path + ": the ports that were free cannot be"
                     + " written to it (" + e.getClass().getSimpleName() + "); check the rights of its folder.");
         }
-        return new ConnectionFile(ip, bound, signer, changed);
+        return new ConnectionFile(transport, ip, bound, signer, changed);
     }
 
     /** Never the key. */
     @Override
     public String toString() {
-        return "ConnectionFile[" + ip + ", " + ports + ", " + signer + "]";
+        return "ConnectionFile[" + transport + " " + ip + ", " + ports + ", " + signer + "]";
     }
 
     private static ConnectionFile parse(Map<String, Object> fields) {
         refuseWhatIsNotSupported(fields);
         Ports ports = new Ports(port(fields, "shell_port"), port(fields, "iopub_port"), port(fields, "stdin_port"),
                 port(fields, "control_port"), port(fields, "hb_port"));
-        return new ConnectionFile(text(fields, "ip", LOOPBACK), ports,
-                Signer.of(text(fields, "signature_scheme", "hmac-sha256"), text(fields, "key", "")), fields);
+        Transport transport = transport(fields);
+        return new ConnectionFile(transport, text(fields, "ip", transport == Transport.TCP ? LOOPBACK : IPC_NAME),
+                ports, Signer.of(text(fields, "signature_scheme", "hmac-sha256"), text(fields, "key", "")), fields);
     }
 
     private static void refuseWhatIsNotSupported(Map<String, Object> fields) {
-        String transport = text(fields, "transport", "tcp");
-        if ("ipc".equals(transport)) {
-            throw new ConnectionFileException("transport ipc is not supported, because this kernel's sockets cannot"
-                    + " speak to other programs over Unix sockets; use transport tcp.");
-        }
-        if (!"tcp".equals(transport)) {
-            throw new ConnectionFileException("transport \"" + transport + "\" is unknown; use tcp.");
-        }
         if (present(fields, "curve_publickey") || present(fields, "curve_secretkey")) {
             throw new ConnectionFileException("asks for CURVE encryption, which is not supported, and the kernel does"
                     + " not fall back to plain text; start it without curve_publickey and curve_secretkey.");
@@ -112,6 +112,15 @@ public record ConnectionFile(String ip, Ports ports, Signer signer, Map<String, 
             throw new ConnectionFileException("asks the kernel to register itself (protocol 5.6), which is not"
                     + " supported; give the five ports.");
         }
+    }
+
+    private static Transport transport(Map<String, Object> fields) {
+        String name = text(fields, "transport", "tcp");
+        return switch (name) {
+            case "tcp" -> Transport.TCP;
+            case "ipc" -> Transport.IPC;
+            default -> throw new ConnectionFileException("transport \"" + name + "\" is unknown; use tcp or ipc.");
+        };
     }
 
     private static boolean present(Map<String, Object> fields, String name) {

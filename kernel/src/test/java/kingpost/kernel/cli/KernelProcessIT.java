@@ -71,6 +71,8 @@ class KernelProcessIT {
         String running = client.execute("sleep");
         String queued = client.execute("1 + 1");
         client.await(On.IOPUB, message -> message.type().equals("execute_input"));
+        // answered beside the running cell, and in order of arrival: the queued cell is there by then
+        client.ask(On.SHELL, "complete_request", Map.of("code", "al", "cursor_pos", 2));
         assertEquals("ok", client.ask(On.CONTROL, "interrupt_request", Map.of()).text("status"));
         assertEquals("Interrupted", client.reply(On.SHELL, running).text("ename"));
         assertEquals(Map.of("status", "aborted"), client.reply(On.SHELL, queued).content());

@@ -39,13 +39,23 @@ public final class SocketClient implements AutoCloseable {
     private final ZMQ.Context context = ZMQ.context(1);
     private final String algorithm;
     private final String key;
-    private final String session = UUID.randomUUID().toString();
+    private final String session;
     private final Map<On, ZMQ.Socket> sockets = new LinkedHashMap<>();
     private final ZMQ.Socket heartbeat;
     private final List<Received> unread = new ArrayList<>();
 
     /** Connects to a kernel by its connection file's fields. */
     public SocketClient(Map<String, Object> file) {
+        this(file, UUID.randomUUID().toString(), 0);
+    }
+
+    /** A client that, when it does not read, holds few messages. */
+    public static SocketClient withSmallQueue(Map<String, Object> file) {
+        return new SocketClient(file, UUID.randomUUID().toString(), 1);
+    }
+
+    private SocketClient(Map<String, Object> file, String session, int queue) {
+        this.session = session;
         this.key = (String) file.getOrDefault("key", "");
         this.algorithm = "Hmac" + ((String) file.getOrDefault("signature_scheme", "hmac-sha256"))
                 .substring("hmac-".length()).toUpperCase(Locale.ROOT);
@@ -53,7 +63,7 @@ public final class SocketClient implements AutoCloseable {
         sockets.put(On.SHELL, connect(SocketType.DEALER, file, "shell_port", identity));
         sockets.put(On.CONTROL, connect(SocketType.DEALER, file, "control_port", identity));
         sockets.put(On.STDIN, connect(SocketType.DEALER, file, "stdin_port", identity));
-        sockets.put(On.IOPUB, connect(SocketType.SUB, file, "iopub_port", identity));
+        sockets.put(On.IOPUB, connectIopub(file, queue));
         heartbeat = connect(SocketType.REQ, file, "hb_port", identity);
     }
 
@@ -238,10 +248,14 @@ public final class SocketClient implements AutoCloseable {
         if (type == SocketType.DEALER) {
             socket.setIdentity(identity);
         }
-        if (type == SocketType.SUB) {
-            socket.setRcvHWM(0);
-        }
         socket.connect("tcp://" + file.get("ip") + ":" + file.get(port));
+        return socket;
+    }
+
+    private ZMQ.Socket connectIopub(Map<String, Object> file, int queue) {
+        ZMQ.Socket socket = context.socket(SocketType.SUB);
+        socket.setRcvHWM(queue);
+        socket.connect("tcp://" + file.get("ip") + ":" + file.get("iopub_port"));
         return socket;
     }
 

@@ -51,8 +51,7 @@ class ConnectionFileTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "transport        | ipc      | transport ipc is not supported",
-        "transport        | udp      | transport \"udp\" is unknown; use tcp.",
+        "transport        | udp      | transport \"udp\" is unknown; use tcp or ipc.",
         "curve_publickey  | abc      | CURVE",
         "curve_secretkey  | abc      | CURVE",
         "registration_port| 5000     | protocol 5.6",
