@@ -91,6 +91,9 @@ final class CutLine {
     /** Draws the line a little beyond the outermost members. */
     void draw(Sheet sheet) {
         List<Place> places = new ArrayList<>(crossings.values());
+        if (places.isEmpty()) {
+            return;
+        }
         Place way = direction(places);
         places.sort(Comparator.comparingDouble(p -> p.dot(way)));
         Place first = places.get(0);

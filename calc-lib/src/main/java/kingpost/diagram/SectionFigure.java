@@ -36,7 +36,8 @@ public final class SectionFigure {
     public static Svg of(TrussModel truss, Step.AtSection step) {
         SectionFigure figure = new SectionFigure(truss, step);
         return Fitting.sketch(figure.body.model(), figure::draw)
-                .toSvg("Section through " + TrussWords.listed(names(step.cut())), figure.words());
+                .toSvg(step.cut().isEmpty() ? "Free body of the whole truss"
+                        : "Section through " + TrussWords.listed(names(step.cut())), figure.words());
     }
 
     private static List<String> names(List<Member> members) {
@@ -192,8 +193,9 @@ public final class SectionFigure {
                 .distinct().limit(30).collect(Collectors.joining(" "));
         String points = body.moments().stream().map(m -> m.joint().isEmpty() ? point(m.point()) : "joint " + m.joint())
                 .distinct().collect(Collectors.joining(" and "));
-        return "The part of the truss with joints " + TrussWords.listed(body.step().part()) + ", cut through "
-                + TrussWords.listed(names(body.cut())) + ". " + said
+        String whole = body.cut().isEmpty() ? "The whole truss. " : "The part of the truss with joints "
+                + TrussWords.listed(body.step().part()) + ", cut through " + TrussWords.listed(names(body.cut())) + ". ";
+        return whole + said
                 + (points.isEmpty() ? "" : " Moments are taken about " + points + ".");
     }
 

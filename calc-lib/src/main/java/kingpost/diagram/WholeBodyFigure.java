@@ -35,8 +35,7 @@ public final class WholeBodyFigure {
         momentPoints().forEach(joint -> ring(sketch, joint));
         sketch.joints();
         if (!sketch.layout().isDense()) {
-            step.answers().stream().map(Step.Answer::unknown).filter(Source.OfReaction.class::isInstance)
-                    .forEach(source -> reaction(sketch, (Source.OfReaction) source));
+            Source.OfReaction.of(truss).forEach(reaction -> reaction(sketch, reaction));
         }
         sketch.loads();
         sketch.names();
@@ -66,8 +65,7 @@ public final class WholeBodyFigure {
     }
 
     private String words() {
-        String reactions = step.answers().stream().map(Step.Answer::unknown)
-                .filter(Source.OfReaction.class::isInstance).map(source -> ((Source.OfReaction) source).symbol())
+        String reactions = Source.OfReaction.of(truss).stream().map(Source.OfReaction::symbol)
                 .collect(Collectors.joining(", "));
         return "The truss without its supports; in their place the reactions " + reactions + ". "
                 + new TrussWords(truss).loads();

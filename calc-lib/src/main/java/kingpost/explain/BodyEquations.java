@@ -15,6 +15,7 @@ import kingpost.statics.BodyEquation.Kind;
 import kingpost.statics.BodyEquation.Part;
 import kingpost.statics.BodyEquation.Term;
 import kingpost.statics.Source;
+import kingpost.statics.Step;
 import kingpost.statics.Vector;
 import kingpost.truss.Joint;
 import kingpost.truss.Load;
@@ -40,6 +41,13 @@ final class BodyEquations {
             lines.add(answer(equation, gives.unknown()));
         }
         return new Equations(lines);
+    }
+
+    /** Answers by themselves. */
+    Block answers(List<Step.Answer> answers) {
+        return new Equations(answers.stream().map(answer -> EquationLine.of(notation.symbol(answer.unknown()),
+                Relator.EQUAL, notation.answer(answer.value())).remarked(answer.unknown() instanceof Source.OfReaction of
+                ? Heading.words(of, answer.value()) : SenseWords.noun(answer.value()))).toList());
     }
 
     private EquationLine answer(BodyEquation equation, Source unknown) {

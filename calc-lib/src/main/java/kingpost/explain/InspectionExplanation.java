@@ -55,6 +55,11 @@ public final class InspectionExplanation {
         return blocks;
     }
 
+    /** Findings as sentences, the first of each kind with its reason. */
+    List<Phrase> sentences(List<Finding> findings) {
+        return findings.stream().map(finding -> finding.accept(new Sentence())).toList();
+    }
+
     /** What was seen at one joint. */
     List<Block> at(Inspection inspection, String joint) {
         List<Phrase> items = inspection.findings().stream().filter(finding -> finding.joint().equals(joint))

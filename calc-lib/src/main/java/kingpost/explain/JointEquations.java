@@ -47,6 +47,17 @@ final class JointEquations {
         return List.of(new Equations(lines), new Equations(answers.stream().map(this::answerLine).toList()));
     }
 
+    /** Equations whose unknowns stay open for now. */
+    Block unsolved(List<AxisEquation> equations) {
+        List<EquationLine> lines = new ArrayList<>();
+        equations.forEach(equation -> lines.addAll(lines(equation, false)));
+        return new Equations(lines);
+    }
+
+    Block answers(List<Step.Answer> answers) {
+        return new Equations(answers.stream().map(this::answerLine).toList());
+    }
+
     /** An equation without an unknown: its numbers add up to nothing. */
     Block checking(AxisEquation equation) {
         forces.forEach(force -> solved.add(force.source()));

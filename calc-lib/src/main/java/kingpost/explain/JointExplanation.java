@@ -15,6 +15,7 @@ import kingpost.statics.AxisEquation;
 import kingpost.statics.AxisEquation.Role;
 import kingpost.statics.Checks;
 import kingpost.statics.JointForce;
+import kingpost.statics.Inspection;
 import kingpost.statics.Solution;
 import kingpost.statics.Source;
 import kingpost.statics.Step;
@@ -30,9 +31,19 @@ public final class JointExplanation {
     private final Slopes slopes = new Slopes(variety);
 
     JointExplanation(Notation notation, Solution solution) {
+        this(notation, solution, solution.inspection());
+    }
+
+    /** For joints that are worked outside the solution of a whole truss. */
+    JointExplanation(Notation notation, Inspection inspection) {
+        this(notation, null, inspection);
+    }
+
+    /** @param solution null where single joints are explained */
+    private JointExplanation(Notation notation, Solution solution, Inspection inspection) {
         this.notation = notation;
         this.solution = solution;
-        InLine inLine = new InLine(solution.inspection());
+        InLine inLine = new InLine(inspection);
         this.introduction = new JointIntroduction(notation, variety, inLine);
         this.outcome = new JointOutcome(notation, variety, inLine);
     }
@@ -79,6 +90,8 @@ public final class JointExplanation {
                 sections.add(Section.of(OpeningExplanation.title(section), opening.blocks(section)));
             } else if (step instanceof Step.JointsTogether together) {
                 sections.add(Section.of(OpeningExplanation.title(together), opening.blocks(together)));
+            } else if (step instanceof Step.TwoBodies two) {
+                sections.add(Section.of(OpeningExplanation.title(two), opening.blocks(two)));
             }
         }
         return sections;
@@ -87,10 +100,14 @@ public final class JointExplanation {
     private List<Block> blocks(List<Step.AtJoint> steps, int index) {
         Step.AtJoint step = steps.get(index);
         Optional<Step.AtJoint> previous = index == 0 ? Optional.empty() : Optional.of(steps.get(index - 1));
+        return blocks(step, introduction.why(step, previous, index == steps.size() - 1));
+    }
+
+    /** @param why why it is this joint's turn */
+    List<Block> blocks(Step.AtJoint step, Phrase why) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Prose(introduction.why(step, previous, index == steps.size() - 1)
-                .sentence(introduction.known(step))));
-        blocks.addAll(Pictures.freeBody(solution, step, variety.isFirst("free body")));
+        blocks.add(new Prose(why.sentence(introduction.known(step))));
+        blocks.addAll(Pictures.freeBody(notation.truss(), step, variety.isFirst("free body")));
         Phrase geometry = axes(step).sentence(slopes.at(step));
         if (!geometry.isEmpty()) {
             blocks.add(new Prose(geometry));
@@ -221,7 +238,7 @@ public final class JointExplanation {
                 + " needed. They serve as a check:"));
         List<JointForce> forces = unused.stream().flatMap(equation -> equation.terms().stream())
                 .map(AxisEquation.Term::force).distinct().toList();
-        blocks.addAll(Pictures.freeBody(solution, new Step.AtJoint(0, joint, new Step.Selection(List.of(),
+        blocks.addAll(Pictures.freeBody(solution.truss(), new Step.AtJoint(0, joint, new Step.Selection(List.of(),
                 Step.Selection.Reason.ONLY_ONE), forces, List.of(), new Step.Axes.Conventional(), unused, List.of()), true));
         for (AxisEquation equation : unused) {
             if (!equation.terms().isEmpty()) {

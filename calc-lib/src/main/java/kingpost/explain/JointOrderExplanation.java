@@ -58,6 +58,7 @@ public final class JointOrderExplanation {
         Step first = solution.steps().stream().filter(step -> !(step instanceof Step.Reactions)).findFirst().orElseThrow();
         return first instanceof Step.AtSection section ? section.stuck()
                 : first instanceof Step.JointsTogether together ? together.stuck()
+                : first instanceof Step.TwoBodies two ? two.stuck()
                 : ((Step.AtJoint) first).selection().counts();
     }
 
@@ -78,6 +79,12 @@ public final class JointOrderExplanation {
         public Phrase section(Step.AtSection step) {
             return Phrase.of("no joint being ready, a section through ")
                     .then(Series.names(step.cut().stream().map(kingpost.truss.Member::name).toList()));
+        }
+
+        @Override
+        public Phrase twoBodies(Step.TwoBodies step) {
+            return Phrase.of("no joint being ready, an equation each of "
+                    + OpeningExplanation.plain(step.bodies().stream().map(OpeningExplanation::body).toList()));
         }
 
         @Override
@@ -122,6 +129,9 @@ public final class JointOrderExplanation {
                 : "After " + Series.count(opening.after(), "joint") + " no other is ready. ");
         Phrase how = opening.kind() == JointOrder.Opening.Kind.SECTION
                 ? when.text("A section through ").then(Series.names(opening.names())).text(" gives ")
+                : opening.kind() == JointOrder.Opening.Kind.TWO_BODIES
+                ? when.text("An equation of the whole truss and one of a part, or of two parts, cut through ")
+                        .then(Series.names(opening.names())).text(", together give ")
                 : when.text("Joints ").then(Series.names(opening.names())).text(", solved together, give ");
         return how.then(Series.and(opening.gives(), this::symbol)).text(", and the work goes on from there.");
     }
@@ -130,7 +140,7 @@ public final class JointOrderExplanation {
         return order.reactionsFirst().map(why -> switch (why) {
             case NO_JOINT_TO_START -> "At first no joint is like that, so the reactions come before all joints.";
             case JOINTS_STOP_SHORT -> "Without the reactions the way from joint to joint would stop short, so they come first.";
-            case ASKED_FOR, SECTION_NEEDS_THEM -> "The reactions were asked for and come first.";
+            case ASKED_FOR, SECTION_NEEDS_THEM, MEMBER_NEEDS_THEM -> "The reactions were asked for and come first.";
         }).orElse("The reactions are not needed to begin.");
     }
 

@@ -65,10 +65,53 @@ final class OpeningExplanation {
                 .text(", so their equations are solved at once."))));
         List<JointForce> forces = step.forces().stream().map(Step.BodyForce::force).toList();
         JointEquations written = new JointEquations(notation, new Step.Axes.Conventional(), forces);
-        List<AxisEquation> together = step.equations().stream().map(Step.JointEquation::equation)
-                .filter(equation -> equation.role() instanceof Role.Together).toList();
-        blocks.addAll(written.together(together, step.answers()));
+        for (String joint : step.joints()) {
+            List<AxisEquation> atJoint = step.equations().stream().filter(each -> each.joint().equals(joint))
+                    .map(Step.JointEquation::equation).filter(each -> each.role() instanceof Role.Together).toList();
+            if (!atJoint.isEmpty()) {
+                blocks.add(new Prose(Phrase.of("At joint ").strong(joint).text(":")));
+                blocks.add(written.unsolved(atJoint));
+            }
+        }
+        blocks.add(Prose.of("Solved together, " + (step.answers().size() > 3 ? "which is work for elimination or a machine,"
+                + " these give:" : "these give:")));
+        blocks.add(written.answers(step.answers()));
         blocks.add(new Prose(senses(step.answers())));
+        return blocks;
+    }
+
+    /** "The whole truss and the part with A, B and C". */
+    static String title(Step.TwoBodies step) {
+        return Series.capital(plain(step.bodies().stream().map(OpeningExplanation::body).toList())) + " together";
+    }
+
+    static String body(Step.AtSection body) {
+        List<String> part = body.part();
+        return body.cut().isEmpty() ? "the whole truss" : "the part with " + plain(part.size() <= FEW ? part
+                : List.of(part.get(0), part.get(1), (part.size() - 2) + " more"));
+    }
+
+    List<Block> blocks(Step.TwoBodies step) {
+        List<Block> blocks = new ArrayList<>();
+        Phrase both = Series.and(step.answers(), answer -> Phrase.of(notation.symbol(answer.unknown())));
+        blocks.add(new Prose(stuck(step.stuck()).sentence(Phrase.of("No equation of the whole truss or of a part of it holds"
+                + " one unknown alone either. But two hold the same two, ").then(both)
+                .text(", and can be solved together: one of " + body(step.bodies().get(0)) + ", one of "
+                        + body(step.bodies().get(1)) + "."))));
+        BodyEquations equations = new BodyEquations(notation);
+        for (Step.AtSection body : step.bodies()) {
+            BodyEquation equation = body.equations().get(0);
+            Phrase what = Series.capital(equation.kind() instanceof Kind.Moment moment ? moment(moment)
+                    .text(moment.passing().isEmpty() ? "" : ", where ").then(symbols(moment.passing()))
+                    .text(moment.passing().isEmpty() ? "" : moment.passing().size() == 1 ? " drops out" : " drop out")
+                    : Phrase.of("the sum ").math(Expressions.sigma(Expressions.symbol("F",
+                            ((Kind.Along) equation.kind()).axis().label()))));
+            blocks.add(new Prose(Phrase.of(Series.capital(body(body)) + ". ").then(what).text(":")));
+            blocks.addAll(Pictures.section(notation.truss(), body));
+            blocks.add(equations.block(equation));
+        }
+        blocks.add(Prose.of("Two equations with two unknowns, solved together:"));
+        blocks.add(equations.answers(step.answers()));
         return blocks;
     }
 
@@ -91,6 +134,7 @@ final class OpeningExplanation {
         Phrase cut = Phrase.of("Cut through ").then(Series.names(step.cut().stream().map(Member::name).toList()))
                 .text(" and keep the part with ").then(Series.names(step.part(), FEW)).text(switch (step.keep()) {
                     case NO_REACTIONS -> ": no support holds it, so no reaction is needed.";
+                    case LEAVES_ONE_ALONE -> ", of which one equation is enough.";
                     case FEWER_FORCES -> ", on which fewer forces act.";
                     case EITHER -> "; the other would do as well.";
                 });

@@ -53,17 +53,18 @@ final class Pictures {
     }
 
     /** @param first whether it is the first free body on the page, so that its arrows are explained */
-    static List<Block> freeBody(Solution solution, Step.AtJoint step, boolean first) {
+    static List<Block> freeBody(TrussModel truss, Step.AtJoint step, boolean first) {
         String arrows = first ? ": known forces in their true sense with their sizes, unknown ones as tension, away from"
                 + " the joint." : ".";
-        return List.of(figure(FreeBodyFigure.of(solution.truss(), step),
+        return List.of(figure(FreeBodyFigure.of(truss, step),
                 Phrase.of("Free body of joint " + step.joint() + arrows)));
     }
 
     static List<Block> section(TrussModel truss, Step.AtSection step) {
         boolean moments = step.equations().stream().anyMatch(e -> e.kind() instanceof BodyEquation.Kind.Moment
                 && !(e.role() instanceof AxisEquation.Role.Check));
-        return List.of(figure(SectionFigure.of(truss, step), Phrase.of("The part cut free, the unknown forces drawn as"
+        return List.of(figure(SectionFigure.of(truss, step), Phrase.of((step.cut().isEmpty() ? "The whole truss"
+                + " cut free" : "The part cut free") + ", the unknown forces drawn as"
                 + " tension, away from it" + (moments ? "; ringed: the points about which moments are taken, with the arms"
                 + " from each below and beside." : "."))));
     }

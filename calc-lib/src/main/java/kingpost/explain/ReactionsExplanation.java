@@ -2,6 +2,7 @@ package kingpost.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import kingpost.derivation.Block;
 import kingpost.derivation.Block.Prose;
@@ -35,6 +36,9 @@ final class ReactionsExplanation {
                     ? momentIntro(equation, moment) : sumIntro(equation, (Kind.Along) equation.kind())));
             blocks.add(equations.block(equation));
         }
+        if (step.why() != Step.WhyReactions.MEMBER_NEEDS_THEM) {
+            leftOver(step).ifPresent(blocks::add);
+        }
         Phrase remarks = reversed(step);
         if (!remarks.isEmpty()) {
             blocks.add(new Prose(remarks));
@@ -51,6 +55,8 @@ final class ReactionsExplanation {
             case JOINTS_STOP_SHORT -> "Some joints could be worked straight away, but the way from joint to joint would"
                     + " stop before it had reached every member. With the reactions known it goes through." + whole;
             case ASKED_FOR -> "The reactions are wanted, so they are found first." + whole;
+            case MEMBER_NEEDS_THEM -> "The way to the member leads through what the supports do, so that comes first, as far as it"
+                    + " is needed." + whole;
             case SECTION_NEEDS_THEM -> "Each part that the section leaves is held by a support, so the reactions come first."
                     + whole;
         };
@@ -87,6 +93,21 @@ final class ReactionsExplanation {
 
     private Phrase unknown(BodyEquation equation) {
         return equation.role() instanceof Role.Gives gives ? Phrase.of(notation.symbol(gives.unknown())) : Phrase.EMPTY;
+    }
+
+    /** Reactions that the whole truss does not give, and why. */
+    private Optional<Block> leftOver(Step.Reactions step) {
+        List<Source> found = step.answers().stream().map(Step.Answer::unknown).toList();
+        List<Source.OfReaction> left = Source.OfReaction.of(notation.truss()).stream()
+                .filter(reaction -> !found.contains(reaction)).toList();
+        if (left.isEmpty()) {
+            return Optional.empty();
+        }
+        Phrase symbols = Series.and(left, source -> Phrase.of(notation.symbol(source)));
+        return Optional.of(new Prose(symbols.text(left.size() == 1 ? " stays unknown." : " stay unknown.").sentence(
+                "The whole truss has three equations, and here the supports give more forces than that. What is missing"
+                + " comes from the inside: the truss is made of parts, and an equation of a part alone, or of a joint,"
+                + " brings in what the whole cannot tell.")));
     }
 
     /** What a minus sign means for a reaction; for a roller it is more than a matter of signs. */

@@ -87,6 +87,11 @@ public final class ResultsTable {
                     }
 
                     @Override
+                    public String twoBodies(Step.TwoBodies two) {
+                        return "two bodies";
+                    }
+
+                    @Override
                     public String together(Step.JointsTogether together) {
                         return "joints " + String.join(", ", together.joints());
                     }

@@ -48,6 +48,12 @@ public final class SolutionExplanation {
                 return new ReactionsExplanation(notation).blocks(reactions);
             }
         }
+        Step first = solution.steps().isEmpty() ? null : solution.steps().get(0);
+        if (first != null && !(first instanceof Step.AtJoint)) {
+            return List.of(Prose.of("The whole truss does not give the reactions: there are "
+                    + Series.number(solution.reactions().size()) + ", and each of its three equations holds two of them or"
+                    + " more. They come out on the way, from parts of the truss."));
+        }
         return List.of(Prose.of("The reactions can wait. There is a joint with no more than two unknown forces to start at,"
                 + " and from it the joints lead to every member; the reactions then come out at the supports."));
     }

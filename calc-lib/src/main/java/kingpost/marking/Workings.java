@@ -95,6 +95,11 @@ final class Workings {
 
         /** Likewise joints solved together. */
         @Override
+        public Boolean twoBodies(Step.TwoBodies step) {
+            return false;
+        }
+
+        @Override
         public Boolean together(Step.JointsTogether step) {
             return false;
         }

@@ -10,6 +10,7 @@ import kingpost.diagram.TrussFigure;
 import kingpost.explain.DeterminacyExplanation;
 import kingpost.explain.InspectionExplanation;
 import kingpost.explain.JointOrderExplanation;
+import kingpost.explain.MemberExplanation;
 import kingpost.explain.SectionExplanation;
 import kingpost.marking.Marker;
 import kingpost.render.Exhibit;
@@ -19,6 +20,8 @@ import kingpost.statics.Determinacy;
 import kingpost.statics.Inspection;
 import kingpost.statics.Inspections;
 import kingpost.statics.JointOrder;
+import kingpost.statics.MemberSearch;
+import kingpost.statics.MemberWays;
 import kingpost.statics.SectionResult;
 import kingpost.statics.Sections;
 import kingpost.statics.Solver;
@@ -145,6 +148,17 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
     /** Marks the answers of a class in a file of comma-separated values: a row for each student, a column for each force. */
     public ClassMarks markClass(Path file) {
         return new ClassMarks(Marker.of(Solver.solve(model)).markClass(AnswerTables.read(file)));
+    }
+
+    /**
+     * The shortest honest way to one member: by looking, by a section, or by joints, with or without the reactions. The
+     * ways are compared by the equations that they take; the shortest is worked and checked.
+     *
+     * @throws kingpost.units.CalculationException when the member is not there, or the truss is not determinate
+     */
+    public Answer<MemberWays> member(String name) {
+        MemberWays facts = MemberSearch.of(model, TrussNames.member(model, name));
+        return new Answer<>(facts, Exhibit.of(MemberExplanation.of(facts, Inspections.of(model))));
     }
 
     /** The figure of the truss. */

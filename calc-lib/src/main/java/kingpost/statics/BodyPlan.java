@@ -74,6 +74,11 @@ final class BodyPlan {
         return plan;
     }
 
+    /** Equations of a body that leave out one or more of the unknowns: sums, moments where two meet or one acts. */
+    static List<Kind> kinds(Network network, Body body, List<Body.Force> open) {
+        return new BodyPlan(network, body, open).candidates();
+    }
+
     /** An equation that gives one unknown while every other stays unknown; a sum is preferred to a moment. */
     private List<Kind> candidates() {
         List<Kind> kinds = new ArrayList<>(SUMS);

@@ -53,6 +53,14 @@ sealed interface Move {
         }
     }
 
+    /** Two bodies with an equation each that holds the same two unknowns. */
+    record TwoBodies(int turn, List<EquationPool.Entry> entries, List<Integer> unknowns) implements Move {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.twoBodies(this);
+        }
+    }
+
     /** One method for each kind of move. */
     interface Visitor<R> {
         R joint(AtJoint move);
@@ -60,5 +68,7 @@ sealed interface Move {
         R section(AtSection move);
 
         R together(Together move);
+
+        R twoBodies(TwoBodies move);
     }
 }

@@ -270,7 +270,7 @@ final class Network {
         return high - low;
     }
 
-    private static List<Source.OfReaction> reactionsOf(TrussModel model) {
+    static List<Source.OfReaction> reactionsOf(TrussModel model) {
         Map<String, List<Direction>> byJoint = new HashMap<>();
         for (Support support : model.supports()) {
             byJoint.computeIfAbsent(support.joint(), j -> new ArrayList<>()).addAll(support.reactions());

@@ -12,8 +12,9 @@ import kingpost.statics.Step.Selection.Reason;
 
 /**
  * What opens a truss again when no joint can be worked: a section with an equation for one unknown; else a joint
- * where one unknown lies across all the others; else several joints whose equations are solved at once. In a large
- * truss, where nobody reads the steps and the search for a section would take long, all that is left is solved at once.
+ * where one unknown lies across all the others; else two bodies that hold the same two unknowns; else several joints
+ * whose equations are solved at once. In a large truss, where nobody reads the steps and the search for a section would
+ * take long, all that is left is solved at once.
  */
 final class Openings {
 
@@ -38,7 +39,7 @@ final class Openings {
             return Optional.of(allThatIsLeft());
         }
         if (network.dimension() == 2) {
-            Optional<Move> move = section().or(this::acrossTheRest);
+            Optional<Move> move = section().or(this::acrossTheRest).or(this::twoBodies);
             if (move.isPresent()) {
                 return move;
             }
@@ -59,6 +60,12 @@ final class Openings {
             }
         }
         return new Move.Together(planner.nextTurn(), joints, List.copyOf(unknowns));
+    }
+
+    private Optional<Move> twoBodies() {
+        TwoBodies search = new TwoBodies(network, progress.inspections(), progress);
+        return search.find(unknowns -> opens(unknowns.stream().flatMap(u -> progress.sameAs(u).stream()).toList()))
+                .map(found -> new Move.TwoBodies(planner.nextTurn(), found, search.unknowns(found.get(0))));
     }
 
     private Optional<Move> section() {
@@ -118,7 +125,10 @@ final class Openings {
 
     /** Whether some joint can be worked once these are known. */
     private boolean unlocks(List<BodyPlan.Planned> plan) {
-        List<Integer> known = plan.stream().flatMap(p -> progress.sameAs(p.unknown().unknown()).stream()).toList();
+        return opens(plan.stream().flatMap(p -> progress.sameAs(p.unknown().unknown()).stream()).toList());
+    }
+
+    private boolean opens(List<Integer> known) {
         for (int unknown : known) {
             for (int joint : network.jointsOf(unknown)) {
                 List<Integer> left = new ArrayList<>(progress.unknownsAt(joint, Integer.MAX_VALUE));

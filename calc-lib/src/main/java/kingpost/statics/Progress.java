@@ -84,6 +84,10 @@ final class Progress {
         return solvedIn[unknown] != NEVER;
     }
 
+    Inspections inspections() {
+        return inspections;
+    }
+
     /** Whether an unknown is left out of free bodies because inspection found it to carry nothing. */
     boolean isOmitted(int unknown) {
         return inspections.isZero(unknown);

@@ -34,12 +34,27 @@ final class SectionWork {
         BodyWork work = new BodyWork(body, values).solve(plan);
         plan.forEach(p -> shareInLine(p.unknown().unknown()));
         work.check();
-        return new Step.AtSection(stuck, cut(), omitted(), joints(), keep(body), forces(body), work.equations(),
-                work.answers());
+        return new Step.AtSection(stuck, cut(), omitted(), joints(), keep(body), forces(body),
+                work.equations().stream().map(this::withoutIdle).toList(), work.answers());
+    }
+
+    /** The free body with an equation that was worked elsewhere. */
+    Step.AtSection told(BodyEquation equation) {
+        Body body = Body.part(network, part);
+        return new Step.AtSection(List.of(), cut(), omitted(), joints(), keep(body), forces(body),
+                List.of(withoutIdle(equation)), List.of());
     }
 
     private void shareInLine(int unknown) {
         progress.sameAs(unknown).stream().filter(u -> u != unknown).forEach(u -> values.same(u, unknown));
+    }
+
+    /** The equation without members that carry nothing and are not drawn. */
+    private BodyEquation withoutIdle(BodyEquation equation) {
+        List<Member> idle = omitted();
+        return new BodyEquation(equation.kind(), equation.terms().stream().filter(term -> !(term.source()
+                instanceof Source.OfMember of && idle.contains(of.member()))).toList(), equation.role(),
+                equation.residual());
     }
 
     private List<Member> cut() {

@@ -88,6 +88,11 @@ public final class Solver {
         }
 
         @Override
+        public Step twoBodies(Move.TwoBodies move) {
+            return new TwoBodiesWork(network, route.progress(), values, move).work();
+        }
+
+        @Override
         public Step together(Move.Together move) {
             return new TogetherWork(network, route.progress(), values, move).work();
         }
@@ -127,7 +132,7 @@ public final class Solver {
         if (found[member] == null) {
             return Found.SAME_AS_IN_LINE;
         }
-        return found[member] instanceof Move.AtSection ? Found.SECTION : found[member] instanceof Move.Together
+        return found[member] instanceof Move.AtSection || found[member] instanceof Move.TwoBodies ? Found.SECTION : found[member] instanceof Move.Together
                 ? Found.JOINTS_TOGETHER : Found.JOINT;
     }
 

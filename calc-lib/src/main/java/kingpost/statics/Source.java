@@ -1,8 +1,10 @@
 package kingpost.statics;
 
+import java.util.List;
 import kingpost.truss.Direction;
 import kingpost.truss.Load;
 import kingpost.truss.Member;
+import kingpost.truss.TrussModel;
 
 /** Where a force on a joint comes from: a member, a reaction or a load. */
 public sealed interface Source {
@@ -33,6 +35,11 @@ public sealed interface Source {
             return letter.isEmpty() ? "R_" + joint : joint + "_" + letter;
         }
 
+
+        /** Every reaction component of a truss, in the order of its supports. */
+        public static List<OfReaction> of(TrussModel truss) {
+            return Network.reactionsOf(truss);
+        }
 
         /** Joint and letter, as in "A_x"; "R_C" for an inclined component alone at its joint. */
         public String name() {

@@ -45,7 +45,9 @@ public sealed interface Step {
         /** The user asked for them. */
         ASKED_FOR,
         /** They act on the part that a section leaves. */
-        SECTION_NEEDS_THEM
+        SECTION_NEEDS_THEM,
+        /** The way to one member leads through them; only those that it needs are found. */
+        MEMBER_NEEDS_THEM
     }
 
     /**
@@ -102,6 +104,10 @@ public sealed interface Step {
             answers = List.copyOf(answers);
         }
 
+        AtSection keptFor(Keep reason) {
+            return new AtSection(stuck, cut, omitted, part, reason, forces, equations, answers);
+        }
+
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.section(this);
@@ -114,6 +120,8 @@ public sealed interface Step {
         NO_REACTIONS,
         /** Fewer forces act on it. */
         FEWER_FORCES,
+        /** Its equation leaves the wanted force alone. */
+        LEAVES_ONE_ALONE,
         /** Neither is simpler. */
         EITHER
     }
@@ -144,6 +152,26 @@ public sealed interface Step {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.together(this);
+        }
+    }
+
+    /**
+     * Two bodies, the whole truss or parts of it, with an equation each that holds the same two unknowns.
+     *
+     * @param stuck   joints not yet done where the work stopped, in the truss's order
+     * @param bodies  each with its one equation; the whole truss has no members cut
+     * @param answers found here
+     */
+    record TwoBodies(List<JointCount> stuck, List<AtSection> bodies, List<Answer> answers) implements Step {
+        public TwoBodies {
+            stuck = stuck instanceof LookRound ? stuck : List.copyOf(stuck);
+            bodies = List.copyOf(bodies);
+            answers = List.copyOf(answers);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.twoBodies(this);
         }
     }
 
@@ -223,5 +251,7 @@ public sealed interface Step {
         R section(AtSection step);
 
         R together(JointsTogether step);
+
+        R twoBodies(TwoBodies step);
     }
 }

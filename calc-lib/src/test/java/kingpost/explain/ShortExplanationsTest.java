@@ -7,19 +7,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import kingpost.GoldenFile;
 import kingpost.derivation.Derivation;
 import kingpost.render.PlainRenderer;
 import kingpost.statics.Checks;
-import kingpost.statics.Determinacy;
 import kingpost.statics.Determinacy.Cause;
 import kingpost.statics.Determinacy.Count;
+import kingpost.statics.Determinacy;
+import kingpost.statics.Inspections;
 import kingpost.statics.JointOrder;
+import kingpost.statics.MemberSearch;
+import kingpost.statics.Sections;
 import kingpost.statics.Solution;
 import kingpost.statics.Solver;
 import kingpost.statics.Vector;
 import kingpost.truss.Direction;
+import kingpost.truss.TrussBuilder;
 import kingpost.truss.TrussModel;
 import kingpost.units.CalculationException;
 import kingpost.units.StructuralUnits;
@@ -49,6 +54,21 @@ class ShortExplanationsTest {
                 text(JointOrderExplanation.of(TRUSS, JointOrder.of(TRUSS))));
         GoldenFile.check("kingpost/explain/short/joint.txt", text(JointExplanation.of(solution, "U1")));
         GoldenFile.check("kingpost/explain/short/checks.txt", text(ChecksExplanation.of(solution)));
+        GoldenFile.check("kingpost/explain/short/member.txt", text(MemberExplanation.of(MemberSearch.of(TRUSS,
+                TRUSS.member("U1-L2").orElseThrow()), Inspections.of(TRUSS))));
+        GoldenFile.check("kingpost/explain/short/section.txt", text(SectionExplanation.of(Sections.of(TRUSS,
+                Stream.of("L1-L2", "U1-U2", "U1-L2").map(m -> TRUSS.member(m).orElseThrow()).toList()))));
+    }
+
+    /** A three-hinged arch on two levels, by an equation of the whole and one of a half. */
+    @Test
+    void readsAsTheGoldenFileHasItWhereTwoBodiesAreNeeded() {
+        TrussModel arch = new TrussBuilder<TrussModel>("Yard arch", t -> t).units(StructuralUnits.m, StructuralUnits.kN)
+                .joint("A", 0, 0).joint("B", 2, 3).joint("C", 5, 4).joint("D", 8, 3).joint("E", 10, -1).joint("F", 3, 1)
+                .joint("G", 7, 1).members("AB BC AF BF CF CD DE CG DG EG").pin("A").pin("E")
+                .load("B", 5, Direction.DOWN).build();
+
+        GoldenFile.check("kingpost/explain/short/arch.txt", text(SolutionExplanation.of(Solver.solve(arch))));
     }
 
     @Test

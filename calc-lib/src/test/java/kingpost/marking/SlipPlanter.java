@@ -67,6 +67,11 @@ final class SlipPlanter {
                 }
 
                 @Override
+                public Void twoBodies(Step.TwoBodies step) {
+                    throw new IllegalArgumentException("slips are planted in simple trusses only");
+                }
+
+                @Override
                 public Void together(Step.JointsTogether step) {
                     throw new IllegalArgumentException("slips are planted in simple trusses only");
                 }

@@ -160,6 +160,11 @@ class CompoundTrussesTest {
         Solution s = Solver.solve(truss);
 
         assertTrue(s.checks().pass());
+        assertInstanceOf(Step.TwoBodies.class, s.steps().get(0));
+        Step.TwoBodies two = (Step.TwoBodies) s.steps().get(0);
+        assertEquals(List.of(0, 2), two.bodies().stream().map(b -> b.cut().size()).toList());
+        assertEquals(10 / 9.0, reaction(s, "E_y"), 1e-12, "of the whole about A: E_x + 10 E_y = 10; of the half about C: "
+                + "E_x + E_y = 0");
         assertEquals(0, reaction(s, "A_x") + reaction(s, "E_x"), 1e-9);
         assertEquals(5, reaction(s, "A_y") + reaction(s, "E_y"), 1e-9);
     }

@@ -1,0 +1,155 @@
+package kingpost.statics;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import kingpost.statics.MemberWays.Count;
+import kingpost.statics.MemberWays.Means;
+import kingpost.statics.MemberWays.Way;
+import kingpost.statics.ShortestWay.Link;
+import kingpost.truss.Member;
+import kingpost.truss.TrussModel;
+import kingpost.units.CalculationException;
+
+/** Finds and works the shortest way to one member of a plane, determinate truss. */
+public final class MemberSearch {
+
+    private final Network network;
+    private final Inspections inspections;
+    private final Route route;
+    private final Member member;
+    private final int number;
+
+    private MemberSearch(TrussModel truss, Member member) {
+        this.network = new Network(truss);
+        this.inspections = new Inspections(network);
+        this.route = Route.of(network, inspections);
+        this.member = member;
+        this.number = truss.members().indexOf(member);
+    }
+
+    /**
+     * The ways to a member, compared, and the shortest one worked.
+     *
+     * @param member one of the truss's own
+     * @throws NotSolvable          when the truss is a mechanism or indeterminate
+     * @throws CalculationException when the truss is not plane, or joints and sections do not lead to the member
+     */
+    public static MemberWays of(TrussModel truss, Member member) {
+        MemberSearch search = new MemberSearch(truss, member);
+        if (search.network.dimension() != 2) {
+            throw new CalculationException("Member " + member.name() + ": " + truss.name()
+                    + " is a space truss, in which ways to one member are not compared; use solve().");
+        }
+        Determinacy determinacy = Determinacies.of(search.network, search.route);
+        if (!(determinacy instanceof Determinacy.Determinate)) {
+            throw NotSolvable.because(truss.name(), determinacy);
+        }
+        return search.ways();
+    }
+
+    private MemberWays ways() {
+        List<Inspection.Finding> seen = seen();
+        if (inspections.isZero(number)) {
+            return new MemberWays(network.model(), member, seen, true, List.of(), List.of(), 0, 0);
+        }
+        List<Found> found = new ArrayList<>(List.of(found(Means.JOINTS), found(Means.REACTIONS_AND_JOINTS),
+                found(Means.SECTIONS), found(Means.MIXED)));
+        if (found.get(0).links.isPresent() && found.get(1).links.get().stream().noneMatch(this::isOfWhole)) {
+            found.remove(1);
+        }
+        Found mixed = found.remove(found.size() - 1);
+        if (found.stream().noneMatch(f -> f.size() <= mixed.size())) {
+            found.add(mixed);
+        }
+        found.sort(Comparator.comparingInt(Found::size));
+        Found best = found.get(0);
+        if (best.links.isEmpty()) {
+            throw new CalculationException("Member " + member.name() + ": neither joints one by one nor sections lead to"
+                    + " it in " + network.model().name() + "; use solve(), which takes joints"
+                    + " together.");
+        }
+        MemberWork work = new MemberWork(network, inspections, route);
+        List<Step> steps = work.steps(best.links.get());
+        return new MemberWays(network.model(), member, seen, false,
+                found.stream().map(f -> new Way(f.means, f.links.map(this::count))).toList(), steps,
+                work.force(number), work.worst(number));
+    }
+
+    /** @param links empty where the means do not lead to the member */
+    private record Found(Means means, Optional<List<Link>> links) {
+        int size() {
+            return links.map(List::size).orElse(Integer.MAX_VALUE);
+        }
+    }
+
+    private boolean isOfWhole(Link link) {
+        return link.entry().part().cardinality() == network.joints();
+    }
+
+    private Found found(Means means) {
+        IntPredicate open = u -> !inspections.isZero(u);
+        EquationPool pool = new EquationPool(network, inspections, open);
+        List<EquationPool.Entry> entries = new ArrayList<>();
+        if (means != Means.SECTIONS) {
+            entries.addAll(pool.ofJoints());
+        }
+        if (means != Means.JOINTS) {
+            entries.addAll(pool.ofWhole());
+        }
+        if (means == Means.SECTIONS || means == Means.MIXED) {
+            entries.addAll(pool.ofSections());
+        }
+        return new Found(means, new ShortestWay(network, inspections, entries).to(number));
+    }
+
+    private Count count(List<Link> links) {
+        List<String> joints = new ArrayList<>();
+        List<List<Member>> cuts = new ArrayList<>();
+        int reactions = 0;
+        for (Link link : links) {
+            EquationPool.Entry entry = link.entry();
+            if (entry.isOfJoint()) {
+                String joint = network.name(entry.part().nextSetBit(0));
+                if (!joints.contains(joint)) {
+                    joints.add(joint);
+                }
+            } else if (isOfWhole(link)) {
+                reactions++;
+            } else {
+                List<Member> cut = Cut.of(network, entry.part()).stream().map(network::member).toList();
+                if (!cuts.contains(cut)) {
+                    cuts.add(cut);
+                }
+            }
+        }
+        return new Count(links.size(), reactions, joints, cuts);
+    }
+
+    /** The findings that speak of the member, and before each those that it rests on. */
+    private List<Inspection.Finding> seen() {
+        List<Inspection.Finding> all = inspections.result().findings();
+        List<Inspection.Finding> needed = new ArrayList<>();
+        boolean zero = inspections.isZero(number);
+        all.stream().filter(f -> zero ? f.zero().contains(member) : pair(f).contains(member)).limit(zero ? 1 : 99)
+                .forEach(f -> need(f, all, needed));
+        return all.stream().filter(needed::contains).toList();
+    }
+
+    private static void need(Inspection.Finding finding, List<Inspection.Finding> all, List<Inspection.Finding> needed) {
+        if (!needed.contains(finding)) {
+            needed.add(finding);
+            all.stream().filter(f -> f.round() < finding.round() && f.zero().stream().anyMatch(m -> m.meets(finding.joint())))
+                    .forEach(f -> need(f, all, needed));
+        }
+    }
+
+    private static List<Member> pair(Inspection.Finding finding) {
+        if (finding instanceof Inspection.Finding.ThreeMembers three) {
+            return List.of(three.first(), three.second());
+        }
+        return finding instanceof Inspection.Finding.SameForce same ? List.of(same.first(), same.second()) : List.of();
+    }
+}
