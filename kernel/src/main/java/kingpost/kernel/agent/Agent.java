@@ -2,7 +2,9 @@ package kingpost.kernel.agent;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.reflect.Field;
 import java.lang.reflect.Method;
+import java.util.Arrays;
 import java.util.List;
 import kingpost.kernel.pipe.ExitCode;
 import kingpost.kernel.pipe.Frame;
@@ -22,8 +24,6 @@ final class Agent {
     private final Variables variables = new Variables(loader);
     private final CellThread thread = new CellThread(cells, outbox, loader);
     private final Questions questions = new Questions(thread, cells, outbox);
-    /** What the last call returned, until it is shown or the next call begins; cell thread only. */
-    private Object last;
 
     Agent(Pipe pipe) {
         this.pipe = pipe;
@@ -87,8 +87,7 @@ final class Agent {
     private void take(Frame frame) {
         switch (frame.kind()) {
             case LOAD -> load(frame);
-            case INVOKE -> thread.submit(frame.number(0), frame.number(1), () -> invoke(frame.text(2), frame.text(3)));
-            case SHOW -> thread.submit(frame.number(0), frame.number(1), this::show);
+            case INVOKE -> thread.submit(frame.number(0), frame.number(1), () -> invoke(frame));
             case ADD_PATH -> {
                 frame.texts(1).forEach(loader::add);
                 answer(frame, null);
@@ -127,21 +126,30 @@ final class Agent {
         for (int i = 0; i < names.size(); i++) {
             loader.keep(names.get(i), bytes.get(i));
         }
-        answer(frame, null);
+        if (frame.number(0) != 0) {
+            answer(frame, null);
+        }
     }
 
-    private Object invoke(String className, String methodName) throws Exception {
-        last = null;
-        Method method = loader.loadClass(className).getDeclaredMethod(methodName);
+    /** The forms of the value if they are wanted and the class is that of an expression. */
+    private Object invoke(Frame frame) throws Exception {
+        Class<?> type = loader.loadClass(frame.text(2));
+        Method method = type.getDeclaredMethod(frame.text(3));
         method.setAccessible(true);
-        last = method.invoke(null);
-        return null;
+        Object value = method.invoke(null);
+        return frame.flag(4) && Arrays.stream(type.getDeclaredFields()).allMatch(Agent::isTemporary) ? forms(value) : null;
     }
 
-    private Object show() {
-        Object value = last;
-        last = null;
-        return ValueForms.of(value).orElse(null);
+    private static boolean isTemporary(Field field) {
+        return field.isSynthetic() || field.getName().startsWith(Kind.TEMPORARY);
+    }
+
+    private static Object forms(Object value) throws Unshown {
+        try {
+            return ValueForms.of(value).orElse(null);
+        } catch (Throwable failure) {
+            throw new Unshown(failure);
+        }
     }
 
     private void answer(Frame request, Object value) {

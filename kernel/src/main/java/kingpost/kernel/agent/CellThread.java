@@ -109,9 +109,10 @@ final class CellThread extends Thread implements StopSign {
             end = ended(task, "returned", userCode(task.call));
         } catch (SPIResolutionException unresolved) {
             end = ended(task, "unresolved", List.of(unresolved.id(), Thrown.frames(unresolved.getStackTrace())));
+        } catch (Unshown unshown) {
+            end = failed(task, "unshown", unshown.getCause());
         } catch (Throwable failure) {
-            spare = failure instanceof Error ? NONE : spare;
-            end = CellStopped.isIn(failure) ? stopped(task) : ended(task, "threw", chainOf(failure));
+            end = failed(task, "threw", failure);
         } finally {
             if (toStop == task.id) {
                 Children.destroySince(started);
@@ -120,6 +121,11 @@ final class CellThread extends Thread implements StopSign {
             outbox.frame(end);
         }
         cells.forgotten().forEach(number -> outbox.frame(Frame.of(Kind.FORGET, number)));
+    }
+
+    private Frame failed(Task task, String how, Throwable failure) {
+        spare = failure instanceof Error ? NONE : spare;
+        return CellStopped.isIn(failure) ? stopped(task) : ended(task, how, chainOf(failure));
     }
 
     private static byte[] newSpare() {

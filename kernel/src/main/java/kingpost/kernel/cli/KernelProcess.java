@@ -76,9 +76,9 @@ public final class KernelProcess {
         KernelDescription description = new KernelDescription(version, file.ports().byName());
         try (KernelSession session = new KernelSession(description, evaluator, history, sockets,
                 OutputLimits.configured())) {
+            host.begins(session::interrupt, session::end);
             sockets.start(session);
             session.start();
-            host.begins(session::interrupt, session::end);
             session.awaitEnd();
             host.ends();
         }

@@ -2,6 +2,7 @@ package kingpost.kernel.cli;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * Finds the process whose end is also the kernel's: the one named by {@code JPY_PARENT_PID}, provided it is one of
@@ -12,6 +13,7 @@ import java.util.Optional;
 final class ParentWatch {
 
     static final String VARIABLE = "JPY_PARENT_PID";
+    private static final long LOOK_MILLIS = 500;
 
     private ParentWatch() { }
 
@@ -23,6 +25,21 @@ final class ParentWatch {
         Optional<ProcessHandle> parent = ProcessHandle.current().parent();
         return System.getProperty("os.name", "").startsWith("Windows") ? parent
                 : parent.flatMap(first -> ancestor(first, value.trim()));
+    }
+
+    /**
+     * Does this once the process has ended. Looks often, because the JDK's own notice of the end of a process that is
+     * no child comes ever later the longer it has lived, by up to five seconds.
+     */
+    static void onEnd(ProcessHandle process, Runnable action) {
+        Thread watch = new Thread(() -> {
+            while (process.isAlive()) {
+                LockSupport.parkNanos(LOOK_MILLIS * 1_000_000);
+            }
+            action.run();
+        }, "kingpost-parent-watch");
+        watch.setDaemon(true);
+        watch.start();
     }
 
     private static Optional<ProcessHandle> ancestor(ProcessHandle from, String pid) {

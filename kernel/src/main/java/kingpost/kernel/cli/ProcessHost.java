@@ -26,7 +26,7 @@ final class ProcessHost implements Host {
     @Override
     public void begins(Runnable interrupt, Runnable end) {
         onInterruptSignal(interrupt);
-        ParentWatch.of(environment).ifPresent(parent -> parent.onExit().thenRun(() -> {
+        ParentWatch.of(environment).ifPresent(parent -> ParentWatch.onEnd(parent, () -> {
             LOG.log(Level.WARNING, "The process that started this kernel is gone; the kernel ends");
             end.run();
         }));

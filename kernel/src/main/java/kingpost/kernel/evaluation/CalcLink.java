@@ -163,6 +163,11 @@ final class CalcLink {
         }
     }
 
+    /** Whether the cell thread has something to do. */
+    boolean isCalling() {
+        return runningCall != 0;
+    }
+
     boolean isLost() {
         return lost != null;
     }

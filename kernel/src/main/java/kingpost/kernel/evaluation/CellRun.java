@@ -43,7 +43,8 @@ final class CellRun {
 
     /** Runs the cell; the shell's lock is held, and given back while the calc VM works. */
     Outcome run() {
-        shell.control().enter(number, new Questions(shell, output, interrupter, request.allowInput())::answer);
+        shell.control().enter(number, new Questions(shell, output, interrupter, request.allowInput())::answer,
+                interrupter::isAsked);
         try {
             shell.recoverFromIdleLoss().ifPresent(notice -> output.stream("stderr", notice + "\n"));
             Optional<Failed> failure = statements();
@@ -93,6 +94,7 @@ final class CellRun {
         if (interrupter.isAsked()) {
             return Optional.of(Failures.interrupted());
         }
+        shell.control().statement(statement.shown());
         List<SnippetEvent> events = shell.jshell().eval(statement.source()).stream()
                 .filter(event -> event.causeSnippet() == null).toList();
         for (SnippetEvent event : events) {
@@ -106,7 +108,7 @@ final class CellRun {
                 }
             }
             if (statement.shown() && !events.isEmpty() && Snippets.isExpression(events.get(0).snippet())) {
-                return show();
+                return shell.control().lastCall().flatMap(this::show);
             }
             return Optional.empty();
         } finally {
@@ -114,8 +116,7 @@ final class CellRun {
         }
     }
 
-    private Optional<Failed> show() {
-        Ending ending = shell.control().show();
+    private Optional<Failed> show(Ending ending) {
         if (ending instanceof Ending.Returned returned) {
             result = returned.forms().map(MimeBundle::of);
             return Optional.empty();

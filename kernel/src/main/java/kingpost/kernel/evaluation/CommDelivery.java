@@ -27,7 +27,8 @@ final class CommDelivery {
         if (!opens && !shell.outputs().comms().containsKey(id)) {
             return;
         }
-        shell.control().enter(shell.outputs().open(output), new Questions(shell, output, interrupter, false)::answer);
+        shell.control().enter(shell.outputs().open(output), new Questions(shell, output, interrupter, false)::answer,
+                interrupter::isAsked);
         shell.recoverFromIdleLoss().ifPresent(notice -> output.stream("stderr", notice + "\n"));
         if (opens) {
             shell.outputs().commOpened(id, String.valueOf(content.get("target_name")));

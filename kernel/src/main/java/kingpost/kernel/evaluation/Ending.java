@@ -9,12 +9,19 @@ import kingpost.kernel.pipe.Frame;
 /** How a call in the calc VM ended. */
 sealed interface Ending {
 
-    /** It returned; {@code forms} are the value's forms if it was a call to show one. */
+    /** It returned; {@code forms} are the value's forms, if they were wanted. */
     record Returned(Optional<Map<String, Object>> forms) implements Ending { }
 
     /** It threw; the failure first, then its causes. */
     record Threw(List<Thrown> chain) implements Ending {
         public Threw {
+            chain = List.copyOf(chain);
+        }
+    }
+
+    /** It returned, but its value could not be shown; the failure first, then its causes. */
+    record Unshown(List<Thrown> chain) implements Ending {
+        public Unshown {
             chain = List.copyOf(chain);
         }
     }
@@ -40,11 +47,17 @@ sealed interface Ending {
     static Ending of(Frame frame) {
         return switch (frame.text(1)) {
             case "returned" -> new Returned(Optional.ofNullable((Map<String, Object>) frame.fields().get(2)));
-            case "threw" -> new Threw(frame.list(2).stream().map(each -> thrown((Map<String, Object>) each)).toList());
+            case "threw" -> new Threw(chain(frame));
+            case "unshown" -> new Unshown(chain(frame));
             case "unresolved" -> new Unresolved(((Number) frame.list(2).get(0)).intValue(),
                     frames((List<Object>) frame.list(2).get(1)));
             default -> new Stopped();
         };
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<Thrown> chain(Frame frame) {
+        return frame.list(2).stream().map(each -> thrown((Map<String, Object>) each)).toList();
     }
 
     @SuppressWarnings("unchecked")

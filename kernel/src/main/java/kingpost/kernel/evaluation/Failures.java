@@ -66,10 +66,10 @@ final class Failures {
         if (shell.control().loss().isPresent()) {
             return lost();
         }
-        if (isInterrupted(ending) || !(ending instanceof Ending.Threw threw)) {
+        if (isInterrupted(ending) || !(ending instanceof Ending.Unshown unshown)) {
             return interrupted();
         }
-        Ending.Thrown first = threw.chain().get(0);
+        Ending.Thrown first = unshown.chain().get(0);
         String name = RuntimeErrors.simple(first.type());
         String reason = first.message().filter(m -> first.ours()).orElseGet(() -> RuntimeErrors.headline(name,
                 first.message().orElse("")));

@@ -48,6 +48,9 @@ final class Interrupter {
     private void pursue(CalcLink link) {
         long start = System.nanoTime();
         for (int attempt = 0; ; attempt++) {
+            if (!link.isCalling()) {
+                start = System.nanoTime(); // JShell compiles; what the calc VM is asked next is not begun any more
+            }
             long millis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
             synchronized (this) {
                 if (over || link.isLost()) {

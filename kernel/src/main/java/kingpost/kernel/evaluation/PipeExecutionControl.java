@@ -10,6 +10,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import jdk.jshell.JShell;
 import jdk.jshell.VarSnippet;
@@ -36,7 +37,10 @@ final class PipeExecutionControl implements ExecutionControl {
     private String askedClass = "";
     private int cell;
     private Consumer<Frame> events = frame -> { };
+    private BooleanSupplier stopAsked = () -> false;
+    private boolean show;
     private Optional<Ending> lastEnding = Optional.empty();
+    private Optional<Ending> lastCall = Optional.empty();
     private Optional<String> loss = Optional.empty();
 
     PipeExecutionControl(ReentrantLock shellLock, CalcOptions options, CellOutputs outputs) {
@@ -72,9 +76,16 @@ final class PipeExecutionControl implements ExecutionControl {
     }
 
     /** What follows belongs to this cell. */
-    void enter(int cellNumber, Consumer<Frame> questions) {
+    void enter(int cellNumber, Consumer<Frame> questions, BooleanSupplier isStopAsked) {
         cell = cellNumber;
         events = questions;
+        stopAsked = isStopAsked;
+    }
+
+    /** A statement follows; whether its value, if it has one, is wanted in its forms. */
+    void statement(boolean shown) {
+        show = shown;
+        lastCall = Optional.empty();
     }
 
     LoadedClasses classes() {
@@ -86,6 +97,11 @@ final class PipeExecutionControl implements ExecutionControl {
         Optional<Ending> taken = lastEnding;
         lastEnding = Optional.empty();
         return taken;
+    }
+
+    /** How the last call of this statement ended. */
+    Optional<Ending> lastCall() {
+        return lastCall;
     }
 
     /** How the calc VM ended, if it did. */
@@ -128,9 +144,9 @@ final class PipeExecutionControl implements ExecutionControl {
     @Override
     public void load(ClassBytecodes[] loaded) throws ClassInstallException {
         try {
-            link().request(Kind.LOAD, REQUEST_MILLIS, Arrays.stream(loaded).map(ClassBytecodes::name).toList(),
-                    Arrays.stream(loaded).map(ClassBytecodes::bytecodes).toList());
-        } catch (CalcLost | TimeoutException gone) {
+            link().send(Frame.of(Kind.LOAD, 0, Arrays.stream(loaded).map(ClassBytecodes::name).toList(),
+                    Arrays.stream(loaded).map(ClassBytecodes::bytecodes).toList()));
+        } catch (CalcLost gone) {
             loss = Optional.of(gone.getMessage());
         }
         classes.loaded(loaded);
@@ -146,8 +162,9 @@ final class PipeExecutionControl implements ExecutionControl {
         if (loss.isPresent()) {
             throw new StoppedException();
         }
-        Ending ending = call(Kind.INVOKE, className, methodName);
+        Ending ending = stopAsked.getAsBoolean() ? new Ending.Stopped() : call(Kind.INVOKE, className, methodName, show);
         lastEnding = Optional.of(ending);
+        lastCall = lastEnding;
         if (ending instanceof Ending.Threw threw) {
             throw userException(threw.chain());
         } else if (ending instanceof Ending.Unresolved unresolved) {
@@ -172,11 +189,6 @@ final class PipeExecutionControl implements ExecutionControl {
         } finally {
             shellLock.lock();
         }
-    }
-
-    /** The forms of the value that the last call returned. */
-    Ending show() {
-        return call(Kind.SHOW);
     }
 
     /** Hands a comm message to whoever takes it in the calc VM. */

@@ -40,6 +40,7 @@ final class Shell {
         control = new PipeExecutionControl(lock, options, outputs);
         jshell = JShell.builder().executionEngine(new Provider(control), Map.of())
                 .compilerOptions("-proc:none", "-Xlint:none")
+                .tempVariableNameGenerator(new Temporaries())
                 .in(InputStream.nullInputStream())
                 .out(new PrintStream(OutputStream.nullOutputStream()))
                 .err(new PrintStream(OutputStream.nullOutputStream())).build();

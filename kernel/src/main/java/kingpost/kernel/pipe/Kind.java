@@ -8,12 +8,13 @@ public enum Kind {
 
     // ---- kernel VM to calc VM
 
-    /** {@code id, names: list of text, bytes: list of bytes}: keep these classes for loading. */
+    /** {@code id, names: list of text, bytes: list of bytes}: keep these classes for loading; id 0 wants no answer. */
     LOAD,
-    /** {@code id, cell, class, method}: call a static method without parameters on the cell thread. */
+    /**
+     * {@code id, cell, class, method, show}: call a static method without parameters on the cell thread; with
+     * {@code show}, turn the value of an expression into forms as well.
+     */
     INVOKE,
-    /** {@code id, cell}: turn the value that the last call returned into forms, on the cell thread. */
-    SHOW,
     /** {@code id, class, field, method}: the names that fit inside quotes after that variable and method. */
     NAMES,
     /**
@@ -40,7 +41,10 @@ public enum Kind {
     HELLO,
     /** {@code id, value}: the answer to LOAD, NAMES (a list of text), RELEASE, ADD_PATH or PING. */
     ANSWER,
-    /** {@code id, ending: "returned" | "threw" | "unresolved" | "stopped", detail}: INVOKE, SHOW or COMM_IN ended. */
+    /**
+     * {@code id, ending: "returned" | "threw" | "unshown" | "unresolved" | "stopped", detail}: INVOKE or COMM_IN ended;
+     * unshown means that the call returned, but its value could not be turned into forms.
+     */
     ENDED,
     /** {@code cell, name, text}: a piece of stdout or stderr. */
     STREAM,
@@ -60,6 +64,9 @@ public enum Kind {
     FORGET,
     /** {@code reason}: the calc VM ends itself, and why. */
     DYING;
+
+    /** How the names of variables begin that stand for the values of expressions. */
+    public static final String TEMPORARY = "$value$";
 
     private static final Kind[] ALL = values();
 

@@ -21,19 +21,23 @@ import kingpost.kernel.message.Request;
 final class CellDesk {
 
     private static final Logger LOG = System.getLogger("kingpost.session");
+    private static final Outcome INTERRUPTED_BEFORE = new Outcome.Failed(Outcome.Kind.INTERRUPTED, "Interrupted",
+            "The cell was interrupted before it began.", List.of("Interrupted: The cell was interrupted before it began."), 0);
 
     private final EvaluatorSlot evaluator;
     private final InputDesk input;
+    private final CellStop stop;
     private final ShellQueue queue;
     private final HistoryStore history;
     private final OutputLimits limits;
     private final OutputGate.Pace pace;
     private int executionCount;
 
-    CellDesk(EvaluatorSlot evaluator, InputDesk input, ShellQueue queue, HistoryStore history, OutputLimits limits,
-             OutputGate.Pace pace) {
+    CellDesk(EvaluatorSlot evaluator, InputDesk input, CellStop stop, ShellQueue queue, HistoryStore history,
+             OutputLimits limits, OutputGate.Pace pace) {
         this.evaluator = evaluator;
         this.input = input;
+        this.stop = stop;
         this.queue = queue;
         this.history = history;
         this.limits = limits;
@@ -70,7 +74,7 @@ final class CellDesk {
                 ? (question, password) -> input.ask(exchange, question, password) : InputPrompt.NONE;
         OutputGate gate = gate(exchange, prompt);
         input.cellBegan(exchange);
-        Outcome outcome = evaluate(request, gate);
+        Outcome outcome = stop.isMeant(exchange) ? INTERRUPTED_BEFORE : evaluate(request, gate);
         input.cellEnded();
         Optional<Output> last = request.silent() ? Optional.empty()
                 : CellEnding.of(outcome, executionCount, limits);

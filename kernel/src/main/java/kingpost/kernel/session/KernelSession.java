@@ -38,6 +38,7 @@ public final class KernelSession implements Inbox, AutoCloseable {
             "is_complete_request");
     private static final Set<String> URGENT = Set.of("shutdown_request", "interrupt_request");
     private static final long FLUSH_MILLIS = 50;
+    private static final long PURSUE_MILLIS = 20;
 
     private final Outlet outlet;
     private final Envelopes envelopes = new Envelopes(Clock.systemUTC());
@@ -47,6 +48,7 @@ public final class KernelSession implements Inbox, AutoCloseable {
     private final BlockingDeque<Exchange> questionsBeside = new LinkedBlockingDeque<>();
     private final InputDesk input = new InputDesk();
     private final EvaluatorSlot evaluator;
+    private final CellStop stop;
     private final Questions questions;
     private final HistoryStore history;
     private final Service service;
@@ -62,9 +64,10 @@ public final class KernelSession implements Inbox, AutoCloseable {
         this.outlet = outlet;
         this.history = history;
         this.evaluator = new EvaluatorSlot(maker);
+        this.stop = new CellStop(shell, evaluator, input);
         this.questions = new Questions(evaluator, limits);
         timer.setRemoveOnCancelPolicy(true);
-        CellDesk cells = new CellDesk(evaluator, input, shell, history, limits, this::planFlush);
+        CellDesk cells = new CellDesk(evaluator, input, stop, shell, history, limits, this::planFlush);
         this.service = new Service(table(description, cells), envelopes);
     }
 
@@ -107,11 +110,14 @@ public final class KernelSession implements Inbox, AutoCloseable {
 
     /** Stops the running cell, or the cells that wait for their turn; harmless when there are none. */
     public void interrupt() {
-        if (!activity.isRunningCell() && shell.holdsCells()) {
-            shell.abortCells();
+        stop.order();
+        pursue();
+    }
+
+    private void pursue() {
+        if (stop.pursue() && !timer.isShutdown()) {
+            timer.schedule(this::pursue, PURSUE_MILLIS, TimeUnit.MILLISECONDS);
         }
-        evaluator.ifReady().ifPresent(Evaluator::interrupt);
-        input.cancel();
     }
 
     /** Waits until a client has shut the kernel down or {@link #end} was called; true for a restart. */
@@ -180,10 +186,14 @@ public final class KernelSession implements Inbox, AutoCloseable {
 
     private void serveShell() throws InterruptedException {
         Exchange exchange = shell.take();
+        if (exchange.type().equals("execute_request")) {
+            stop.begins(exchange);
+        }
         activity.beginInOrder(exchange);
         try {
             service.serve(exchange);
         } finally {
+            stop.ends();
             activity.endInOrder(exchange);
         }
     }
