@@ -69,8 +69,10 @@ final class LabelPlacer {
 
     private Seat seat(Label label) {
         List<Seat.Choice> choices = new ArrayList<>();
+        double width = label.caption().width() + 2 * MARGIN;
+        double height = label.caption().height() + 2 * MARGIN;
         for (Spot spot : label.spots()) {
-            Patch patch = label.at(spot, MARGIN);
+            Patch patch = Patch.box(spot.centre(), width, height, spot.degrees());
             double crowding = crowding(patch);
             if (crowding < TOO_CLOSE && isReachable(spot)) {
                 choices.add(new Seat.Choice(spot, patch, spot.cost() + crowding));

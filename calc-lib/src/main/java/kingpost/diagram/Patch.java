@@ -1,8 +1,6 @@
 package kingpost.diagram;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /** A convex patch of the sheet that something covers: a label, a line with its thickness, a support. */
 final class Patch {
@@ -17,33 +15,51 @@ final class Patch {
     private final double top;
     private final double bottom;
 
-    private Patch(List<Place> corners) {
-        xs = corners.stream().mapToDouble(Place::x).toArray();
-        ys = corners.stream().mapToDouble(Place::y).toArray();
-        List<Place> across = across(corners);
-        acrossX = across.stream().mapToDouble(Place::x).toArray();
-        acrossY = across.stream().mapToDouble(Place::y).toArray();
-        left = Arrays.stream(xs).min().orElseThrow();
-        right = Arrays.stream(xs).max().orElseThrow();
-        top = Arrays.stream(ys).min().orElseThrow();
-        bottom = Arrays.stream(ys).max().orElseThrow();
-    }
-
-    private static List<Place> across(List<Place> corners) {
-        List<Place> across = new ArrayList<>();
-        for (int i = 0; i < corners.size(); i++) {
-            Place way = corners.get((i + 1) % corners.size()).minus(corners.get(i)).unit().left();
-            boolean same = across.stream().anyMatch(a -> Math.abs(a.cross(way)) < 1e-9);
-            if (way.norm() > 0 && !same) {
-                across.add(way);
+    /** Made by the thousand while labels look for places: plain loops. */
+    private Patch(Place... corners) {
+        int n = corners.length;
+        xs = new double[n];
+        ys = new double[n];
+        double[] wayX = new double[n];
+        double[] wayY = new double[n];
+        int ways = 0;
+        double west = Double.POSITIVE_INFINITY;
+        double east = Double.NEGATIVE_INFINITY;
+        double north = Double.POSITIVE_INFINITY;
+        double south = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < n; i++) {
+            xs[i] = corners[i].x();
+            ys[i] = corners[i].y();
+            west = Math.min(west, xs[i]);
+            east = Math.max(east, xs[i]);
+            north = Math.min(north, ys[i]);
+            south = Math.max(south, ys[i]);
+            Place way = corners[(i + 1) % n].minus(corners[i]).unit().left();
+            if (way.norm() > 0 && isNew(way, wayX, wayY, ways)) {
+                wayX[ways] = way.x();
+                wayY[ways++] = way.y();
             }
         }
-        return across;
+        acrossX = Arrays.copyOf(wayX, ways);
+        acrossY = Arrays.copyOf(wayY, ways);
+        left = west;
+        right = east;
+        top = north;
+        bottom = south;
+    }
+
+    private static boolean isNew(Place way, double[] wayX, double[] wayY, int ways) {
+        for (int i = 0; i < ways; i++) {
+            if (Math.abs(wayX[i] * way.y() - wayY[i] * way.x()) < 1e-9) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The convex patch with these corners, given in order round it. */
     static Patch of(Place... corners) {
-        return new Patch(List.of(corners));
+        return new Patch(corners);
     }
 
     /** A straight line of that thickness, ends square. */
@@ -67,9 +83,9 @@ final class Patch {
 
     /** A disc, as an octagon about it. */
     static Patch disc(Place centre, double radius) {
-        List<Place> corners = new ArrayList<>();
+        Place[] corners = new Place[8];
         for (int i = 0; i < 8; i++) {
-            corners.add(centre.plus(Place.towards(22.5 + 45 * i).times(radius * 1.0824)));
+            corners[i] = centre.plus(Place.towards(22.5 + 45 * i).times(radius * 1.0824));
         }
         return new Patch(corners);
     }

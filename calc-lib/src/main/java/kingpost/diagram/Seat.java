@@ -16,6 +16,8 @@ final class Seat {
 
     private final Label label;
     private final List<Choice> choices;
+    /** A box round every spot that it could take; null where there is none. */
+    private final Patch round;
     private final List<Seat> neighbours = new ArrayList<>();
     private Choice taken;
     private boolean fixed;
@@ -24,6 +26,7 @@ final class Seat {
     Seat(Label label, List<Choice> choices) {
         this.label = label;
         this.choices = choices;
+        this.round = choices.isEmpty() ? null : round(choices);
     }
 
     /** A spot that is clear of everything drawn. */
@@ -32,15 +35,13 @@ final class Seat {
 
     /** Finds out which of {@code seats} could ever be in its way. */
     void meet(List<Seat> seats) {
-        if (choices.isEmpty()) {
-            return;
+        if (round != null) {
+            seats.stream().filter(s -> s != this && s.round != null && round.isWithin(s.round, 0))
+                    .forEach(neighbours::add);
         }
-        Patch mine = round();
-        seats.stream().filter(s -> s != this && !s.choices.isEmpty() && mine.isWithin(s.round(), 0))
-                .forEach(neighbours::add);
     }
 
-    private Patch round() {
+    private static Patch round(List<Choice> choices) {
         return Patch.edges(choices.stream().mapToDouble(c -> c.patch.left()).min().orElseThrow(),
                 choices.stream().mapToDouble(c -> c.patch.top()).min().orElseThrow(),
                 choices.stream().mapToDouble(c -> c.patch.right()).max().orElseThrow(),
