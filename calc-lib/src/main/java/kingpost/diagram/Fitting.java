@@ -1,5 +1,6 @@
 package kingpost.diagram;
 
+import java.util.List;
 import java.util.function.Consumer;
 import kingpost.truss.TrussModel;
 
@@ -16,8 +17,13 @@ final class Fitting {
 
     /** The sheet with the most comfortable lettering that leaves no label without a place. */
     static Sheet sketch(TrussModel truss, Consumer<TrussSketch> drawing) {
+        return sketch(truss, Lettering.ALL, drawing);
+    }
+
+    /** The same from letterings of the figure's own, the most comfortable first. */
+    static Sheet sketch(TrussModel truss, List<Lettering> letterings, Consumer<TrussSketch> drawing) {
         Sheet best = null;
-        for (Lettering lettering : Lettering.ALL) {
+        for (Lettering lettering : letterings) {
             Sheet sheet = fitted(truss, lettering, drawing);
             if (best == null || sheet.homeless().size() < best.homeless().size()) {
                 best = sheet;

@@ -97,6 +97,11 @@ final class Notation {
         return new Amount(data(number), lengthLabel);
     }
 
+    /** A length or an area under an influence line that was calculated: to three significant figures. */
+    Amount answerLength(double number) {
+        return new Amount(number(ANSWER, number), lengthLabel);
+    }
+
     /** A bare number for an answer: to three significant figures. */
     static Numeral three(double number) {
         return number(ANSWER, number);

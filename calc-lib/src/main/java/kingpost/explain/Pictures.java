@@ -9,6 +9,7 @@ import kingpost.diagram.ForceDiagramFigure;
 import kingpost.diagram.ForceFigure;
 import kingpost.diagram.ForcePolygonFigure;
 import kingpost.diagram.FreeBodyFigure;
+import kingpost.diagram.InfluenceFigure;
 import kingpost.diagram.MechanismFigure;
 import kingpost.diagram.ProgressFigure;
 import kingpost.diagram.SectionFigure;
@@ -16,6 +17,9 @@ import kingpost.diagram.TrussFigure;
 import kingpost.diagram.WholeBodyFigure;
 import kingpost.graphic.ForceDiagram;
 import kingpost.graphic.ForcePolygon;
+import kingpost.moving.InfluenceLine;
+import kingpost.moving.TrainEffect;
+import kingpost.moving.UniformEffect;
 import kingpost.statics.AxisEquation;
 import kingpost.statics.BodyEquation;
 import kingpost.statics.Determinacy;
@@ -85,5 +89,20 @@ final class Pictures {
 
     static List<Block> forceDiagram(ForceDiagram.Drawn diagram) {
         return List.of(figure(ForceDiagramFigure.of(diagram), Phrase.of("The spaces, and the force diagram to scale.")));
+    }
+
+    static List<Block> influence(InfluenceLine line) {
+        return List.of(figure(InfluenceFigure.of(line), Phrase.of("The influence line beneath the truss, above its base where"
+                + " the effect is positive.")));
+    }
+
+    static List<Block> train(InfluenceLine line, TrainEffect.Placement placement) {
+        return List.of(figure(InfluenceFigure.of(line, placement), Phrase.of("The train where it does most, and the"
+                + " ordinates under its wheels.")));
+    }
+
+    static List<Block> uniform(UniformEffect effect) {
+        return List.of(figure(InfluenceFigure.of(effect), Phrase.of("The stretches to load: the upper strips for the largest"
+                + " value, the lower ones for the smallest.")));
     }
 }

@@ -1,8 +1,10 @@
 package kingpost.notebook;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import kingpost.derivation.Figure;
 import kingpost.derivation.Phrase;
@@ -13,6 +15,7 @@ import kingpost.explain.JointOrderExplanation;
 import kingpost.explain.MemberExplanation;
 import kingpost.explain.SectionExplanation;
 import kingpost.marking.Marker;
+import kingpost.moving.Effect;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
 import kingpost.statics.Determinacies;
@@ -25,10 +28,13 @@ import kingpost.statics.MemberWays;
 import kingpost.statics.SectionResult;
 import kingpost.statics.Sections;
 import kingpost.statics.Solver;
+import kingpost.statics.Source;
+import kingpost.statics.UnitLoads;
 import kingpost.svg.Svg;
 import kingpost.truss.Member;
 import kingpost.truss.TrussBuilder;
 import kingpost.truss.TrussModel;
+import kingpost.units.CalculationException;
 import kingpost.variant.VariantSet;
 
 /**
@@ -159,6 +165,43 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
     public Answer<MemberWays> member(String name) {
         MemberWays facts = MemberSearch.of(model, TrussNames.member(model, name));
         return new Answer<>(facts, Exhibit.of(MemberExplanation.of(facts, Inspections.of(model))));
+    }
+
+    /** What a load that moves over the truss does to a member; see {@link Influence}. */
+    public Influence influence(String member) {
+        Member of = TrussNames.member(model, member);
+        return new Influence(model, chord -> new Effect.OfMember(of), Optional.empty());
+    }
+
+    /**
+     * What a load that moves over the truss does to the reaction at a joint: to its vertical component, where it has
+     * more than one.
+     *
+     * @param joint a supported joint, or one component by its symbol, as in {@code "A_x"}
+     * @throws kingpost.units.CalculationException when nothing supports the joint
+     */
+    public Influence influenceOfReaction(String joint) {
+        List<Source.OfReaction> all = UnitLoads.reactionsOf(model);
+        Source.OfReaction of = all.stream().filter(r -> r.symbol().equals(joint)).findFirst().orElseGet(() -> {
+            String held = TrussNames.support(model, joint);
+            return all.stream().filter(r -> r.joint().equals(held))
+                    .max(Comparator.comparingDouble(r -> Math.abs(r.direction().cosY()))).orElseThrow();
+        });
+        return new Influence(model, chord -> new Effect.OfReaction(of), Optional.empty());
+    }
+
+    /**
+     * What a load that moves over the truss does to the shear in a panel of the loaded chord.
+     *
+     * @param panel its two joints from left to right, as in {@code "L1 L2"}
+     */
+    public Influence influenceOfShear(String panel) {
+        List<String> ends = Stream.of(panel.strip().split("[\\s,;]+")).map(name -> TrussNames.joint(model, name)).toList();
+        if (ends.size() != 2) {
+            throw new CalculationException("Panel " + panel.strip() + ": it takes two joints of the loaded chord; write them"
+                    + " from left to right, as in influenceOfShear(\"L1 L2\").");
+        }
+        return new Influence(model, chord -> new Effect.OfShear(ends.get(0), ends.get(1)), Optional.empty());
     }
 
     /** The figure of the truss. */

@@ -17,9 +17,9 @@ final class TrussNames {
 
     static List<String> of(TrussModel model, String method) {
         return switch (method) {
-            case "force", "member", "section" -> model.members().stream().map(Member::name).toList();
-            case "joint", "polygon" -> joints(model).toList();
-            case "reaction" -> supported(model).toList();
+            case "force", "member", "section", "influence" -> model.members().stream().map(Member::name).toList();
+            case "joint", "polygon", "influenceOfShear" -> joints(model).toList();
+            case "reaction", "influenceOfReaction" -> supported(model).toList();
             default -> List.of();
         };
     }

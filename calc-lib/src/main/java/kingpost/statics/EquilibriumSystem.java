@@ -1,7 +1,9 @@
 package kingpost.statics;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
@@ -69,12 +71,38 @@ final class EquilibriumSystem {
 
     /** Forces by number of unknown, N; the system has as many equations as unknowns and is not singular. */
     double[] solve() {
-        double[] answer = factored(false).apply(right());
+        return byUnknown(factored(false).apply(right()));
+    }
+
+    private double[] byUnknown(double[] answer) {
         double[] forces = new double[size];
         for (int k = 0; k < size; k++) {
             forces[order.unknown(k)] = answer[k];
         }
         return forces;
+    }
+
+    /**
+     * Forces by number of unknown for the same force on each of some joints in turn, from one factorization; the truss's
+     * own loads play no part.
+     *
+     * @param force any unit; the answers are in the same
+     * @param taken is given the forces for one joint after the other
+     */
+    void solve(List<Integer> joints, Vector force, Consumer<double[]> taken) {
+        int d = network.dimension();
+        int[] places = new int[network.joints()];
+        for (int place = 0; place < places.length; place++) {
+            places[order.joint(place)] = place;
+        }
+        UnaryOperator<double[]> solve = factored(false);
+        for (int joint : joints) {
+            double[] right = new double[network.joints() * d];
+            for (int axis = 0; axis < d; axis++) {
+                right[d * places[joint] + axis] = -force.part(axis);
+            }
+            taken.accept(byUnknown(solve.apply(right)));
+        }
     }
 
     /**

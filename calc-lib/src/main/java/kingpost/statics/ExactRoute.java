@@ -46,10 +46,31 @@ final class ExactRoute {
             return Optional.empty();
         }
         ExactRoute route = new ExactRoute(network);
-        return route.read() ? route.solve(order) : Optional.empty();
+        return route.readPlaces() && route.readLoads()
+                ? route.solve(order, 1, (joint, axis) -> List.of(route.loads[joint][axis].negate())).map(all -> route.forces(order, all.get(0)))
+                : Optional.empty();
     }
 
-    private boolean read() {
+    /**
+     * Forces for a load of 1 straight down on each of some joints in turn, in place of the truss's own loads: a list for
+     * each joint with an entry for each unknown that is wanted.
+     */
+    static Optional<List<List<Optional<Surd>>>> ofUnitLoads(Network network, SolutionOrder order, List<Integer> joints,
+                                                            List<Integer> wanted) {
+        if (network.unknowns() > LARGEST) {
+            return Optional.empty();
+        }
+        ExactRoute route = new ExactRoute(network);
+        if (!route.readPlaces()) {
+            return Optional.empty();
+        }
+        return route.solve(order, joints.size(), (joint, axis) -> joints.stream()
+                        .map(j -> j == joint && axis == 1 ? Fraction.ONE : Fraction.ZERO).toList())
+                .map(all -> all.stream().map(unique -> wanted.stream()
+                        .map(u -> route.force(u, unique.values().get(order.column(u)))).toList()).toList());
+    }
+
+    private boolean readPlaces() {
         for (Joint joint : network.model().joints()) {
             places.add(fractions(joint.x().getValue(), joint.y().getValue(), joint.z().getValue()));
         }
@@ -58,6 +79,10 @@ final class ExactRoute {
             rational &= d.exact();
             reactions.add(fractions(d.x(), d.y(), d.z()));
         }
+        return rational;
+    }
+
+    private boolean readLoads() {
         boolean first = true;
         for (int j = 0; j < network.joints() && rational; j++) {
             loads[j] = new Fraction[] {Fraction.ZERO, Fraction.ZERO, Fraction.ZERO};
@@ -107,8 +132,13 @@ final class ExactRoute {
         return parts[0].squared().plus(parts[1].squared()).plus(parts[2].squared());
     }
 
-    private Optional<ExactForces> solve(SolutionOrder order) {
-        ExactSystem system = ExactSystem.of(network.unknowns());
+    private interface RightSides {
+        /** One for each case, of the sum along that axis of that joint. */
+        List<Fraction> of(int joint, int axis);
+    }
+
+    private Optional<List<ExactSystem.Solution.Unique>> solve(SolutionOrder order, int cases, RightSides right) {
+        ExactSystem system = ExactSystem.of(network.unknowns(), cases);
         for (int place = 0; place < network.joints(); place++) {
             int joint = order.joint(place);
             for (int axis = 0; axis < network.dimension(); axis++) {
@@ -116,12 +146,20 @@ final class ExactRoute {
                 for (int u : network.unknownsAt(joint)) {
                     row.put(order.column(u), along(u, joint)[axis]);
                 }
-                system.add(row, loads[joint][axis].negate());
+                system.add(row, right.of(joint, axis));
             }
         }
-        if (!(system.solve() instanceof ExactSystem.Solution.Unique unique)) {
-            return Optional.empty();
+        List<ExactSystem.Solution.Unique> all = new ArrayList<>();
+        for (int number = 0; number < cases; number++) {
+            if (!(system.solve(number) instanceof ExactSystem.Solution.Unique unique)) {
+                return Optional.empty();
+            }
+            all.add(unique);
         }
+        return Optional.of(all);
+    }
+
+    private ExactForces forces(SolutionOrder order, ExactSystem.Solution.Unique unique) {
         List<Fraction> densities = new ArrayList<>();
         List<Optional<Surd>> forces = new ArrayList<>();
         for (int u = 0; u < network.unknowns(); u++) {
@@ -129,7 +167,7 @@ final class ExactRoute {
             densities.add(density);
             forces.add(force(u, density));
         }
-        return Optional.of(new ExactForces(densities, forces));
+        return new ExactForces(densities, forces);
     }
 
     private Fraction[] along(int unknown, int joint) {

@@ -8,11 +8,15 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import kingpost.graphic.ForceDiagram;
 import kingpost.graphic.ForcePolygon;
+import kingpost.moving.TrainEffect;
+import kingpost.moving.UniformEffect;
 import kingpost.statics.Solution;
 import kingpost.statics.Solver;
 import kingpost.statics.Step;
 import kingpost.svg.Svg;
 import kingpost.truss.TrussModel;
+import kingpost.units.Quantity;
+import kingpost.units.StructuralUnits;
 
 /** Writes the figures of the examples to a directory, with one page to look at them all; run it by hand. */
 final class FigureGallery {
@@ -56,6 +60,15 @@ final class FigureGallery {
                 }
             }
         }
+        InfluenceFigureTest.lines().forEach(line -> {
+            String name = figures.size() + "-" + line.truss().members().size();
+            figures.put("influence-" + name, InfluenceFigure.of(line));
+            TrainEffect effect = TrainEffect.of(line, InfluenceFigureTest.train(line.truss()));
+            effect.largest().ifPresent(at -> figures.put("train-most-" + name, InfluenceFigure.of(line, at)));
+            effect.smallest().ifPresent(at -> figures.put("train-least-" + name, InfluenceFigure.of(line, at)));
+            figures.put("uniform-" + name, InfluenceFigure.of(UniformEffect.of(line,
+                    Quantity.of(8, StructuralUnits.kN_per_m))));
+        });
         figures.put("truss-long", TrussFigure.of(Example.bridge(200, 3, 3, 1)));
         figures.put("truss-longish", TrussFigure.of(Example.bridge(30, 3, 3, 1)));
         return figures;
