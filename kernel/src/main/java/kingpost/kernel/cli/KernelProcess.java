@@ -49,10 +49,10 @@ public final class KernelProcess {
     public static int run(Path connectionFile, String version, Supplier<? extends Evaluator> evaluator,
                           PrintStream errors) {
         Map<String, String> environment = System.getenv();
+        Host host = new ProcessHost(environment);
         HistoryStore history = HistoryLocation.open(environment, System.getProperty("os.name", ""),
                 Path.of(System.getProperty("user.home", ".")));
-        return new KernelProcess(version, evaluator, history, new ProcessHost(environment), errors)
-                .serve(connectionFile);
+        return new KernelProcess(version, evaluator, history, host, errors).serve(connectionFile);
     }
 
     /** Serves until the kernel is shut down; the result is a process's exit status. */

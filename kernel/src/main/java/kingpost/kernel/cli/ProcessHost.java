@@ -5,6 +5,7 @@ import java.lang.System.Logger.Level;
 import java.lang.reflect.Proxy;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The operating system's side of a kernel that has a process of its own: SIGINT interrupts the cell and never ends
@@ -16,17 +17,21 @@ final class ProcessHost implements Host {
     private static final Logger LOG = System.getLogger("kingpost.process");
     private static final long END_MILLIS = 1_700;
 
-    private final Map<String, String> environment;
+    /** Found at once: a parent that is gone before anyone looks cannot be found any more. */
+    private final Optional<ProcessHandle> parent;
+    private volatile Runnable interrupt = () -> { };
     private volatile List<ProcessHandle> children = List.of();
 
+    /** Watches the process that started this one, and keeps SIGINT from ending this one, from now on. */
     ProcessHost(Map<String, String> environment) {
-        this.environment = Map.copyOf(environment);
+        parent = ParentWatch.of(environment);
+        onInterruptSignal(() -> interrupt.run());
     }
 
     @Override
-    public void begins(Runnable interrupt, Runnable end) {
-        onInterruptSignal(interrupt);
-        ParentWatch.of(environment).ifPresent(parent -> ParentWatch.onEnd(parent, () -> {
+    public void begins(Runnable interruptCell, Runnable end) {
+        interrupt = interruptCell;
+        parent.ifPresent(process -> ParentWatch.onEnd(process, () -> {
             LOG.log(Level.WARNING, "The process that started this kernel is gone; the kernel ends");
             end.run();
         }));
