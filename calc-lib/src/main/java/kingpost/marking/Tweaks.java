@@ -66,9 +66,12 @@ final class Tweaks {
         add(Kind.SENSE_REVERSED, f, -1, new Change.Reversed(), Price.SENSE_IN_EQUATION, "");
         add(Kind.FORCE_FORGOTTEN, f, -1, new Change.LeftOut(), Price.FORCE, "");
         rounded(f, value);
+        List<Double> met = new ArrayList<>(List.of(value));
         for (int other = 0; other < unknowns.truss().members().size(); other++) {
+            double instead = state.value(other);
             if (unknowns.isMember(unknown) && other != unknown && state.isKnown(other)
-                    && Math.abs(state.value(other) - value) > SMALL) {
+                    && met.stream().allMatch(each -> Math.abs(each - instead) > SMALL)) {
+                met.add(instead);
                 add(Kind.WRONG_MEMBER_CARRIED, f, -1, new Change.Valued(state.value(other)), Price.WRONG_MEMBER,
                         unknowns.name(other));
             }

@@ -35,7 +35,7 @@ import kingpost.units.UnitLabel;
  */
 public record VariantSet(TrussModel truss, long seed, List<Variant> variants) {
 
-    private static final int FIGURES = 12;
+    private static final int FIGURES = 6;
     private static final EngineeringFormat GIVEN = EngineeringFormat.given();
     private static final EngineeringFormat THREE = EngineeringFormat.standard().keepingUnits();
     private static final EngineeringFormat SIX = THREE.withFigures(6);

@@ -31,6 +31,10 @@ class UnseenSheetsTest {
             "fink", UnseenSheetsTest::fink, "bracket", UnseenSheetsTest::bracket, "inclined", UnseenSheetsTest::inclined,
             "roof", UnseenSheetsTest::roof);
 
+    static Solution truss(String name) {
+        return TRUSSES.get(name).apply(name);
+    }
+
     private static Solution pratt(String name) {
         return Solver.solve(SampleTrusses.named(name).joint("L0", 0, 0).joint("L1", 3, 0).joint("L2", 6, 0)
                 .joint("L3", 9, 0).joint("L4", 12, 0).joint("L5", 15, 0).joint("L6", 18, 0).joint("U1", 3, 4)
