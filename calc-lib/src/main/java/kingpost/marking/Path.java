@@ -26,17 +26,23 @@ final class Path {
 
     /** Takes over what is seen before any equation. */
     Path with(Inspection inspection) {
-        List<Integer> zero = inspection.zeroForceMembers().stream().map(bodies.unknowns()::numberOf).distinct().toList();
-        if (!zero.isEmpty()) {
-            stages.add(new Stage.Seen(zero));
-            zero.forEach(number -> known[number] = true);
-        }
+        withZeros(inspection);
         for (Inspection.Finding finding : inspection.findings()) {
             if (finding instanceof Inspection.Finding.ThreeMembers three) {
                 pair(three.first(), three.second());
             } else if (finding instanceof Inspection.Finding.SameForce same) {
                 pair(same.first(), same.second());
             }
+        }
+        return this;
+    }
+
+    /** Takes over which members are seen to carry nothing. */
+    Path withZeros(Inspection inspection) {
+        List<Integer> zero = inspection.zeroForceMembers().stream().map(bodies.unknowns()::numberOf).distinct().toList();
+        if (!zero.isEmpty()) {
+            stages.add(new Stage.Seen(zero));
+            zero.forEach(number -> known[number] = true);
         }
         return this;
     }

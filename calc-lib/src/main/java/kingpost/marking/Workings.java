@@ -2,6 +2,7 @@ package kingpost.marking;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import kingpost.statics.AxisEquation;
@@ -16,7 +17,7 @@ import kingpost.truss.Joint;
  */
 final class Workings {
 
-    private static final int MOST = 8;
+    private static final int MOST = 14;
     private static final double ANOTHER_ORDER = 0.16;
 
     private final Bodies bodies;
@@ -37,6 +38,10 @@ final class Workings {
             for (boolean backwards : new boolean[] {true, false}) {
                 greedy(true, reactions, backwards).ifPresent(each -> add(workings, each));
             }
+        }
+        for (Path path : List.of(inspected(), inspectedOneByOne())) {
+            path.whole(List.of());
+            finished(path, fromTheSupports()).ifPresent(each -> add(workings, each));
         }
         greedy(false, true, false).ifPresent(each -> add(workings, each));
         for (String start : joints) {
@@ -123,8 +128,24 @@ final class Workings {
         return path.working(0);
     }
 
+    private Path inspected() {
+        return new Path(bodies).with(solution.inspection());
+    }
+
+    /** Without noting that two members in line carry the same, so that each may be found from its own end. */
+    private Path inspectedOneByOne() {
+        return new Path(bodies).withZeros(solution.inspection());
+    }
+
+    /** The joints nearest to a support first, so that the work meets in the middle. */
+    private List<String> fromTheSupports() {
+        return joints.stream().sorted(Comparator.comparingDouble(joint -> solution.reactions().stream()
+                .mapToDouble(each -> bodies.place(joint).minus(bodies.place(each.reaction().joint())).norm()).min()
+                .orElse(0))).toList();
+    }
+
     private Optional<Working> greedy(boolean inspected, boolean reactions, boolean backwards) {
-        Path path = inspected ? new Path(bodies).with(solution.inspection()) : new Path(bodies);
+        Path path = inspected ? inspected() : new Path(bodies);
         if (reactions) {
             path.whole(List.of());
         }
@@ -137,7 +158,7 @@ final class Workings {
 
     /** Starts at one joint, with the reactions first where that is needed. */
     private Optional<Working> from(String start) {
-        Path path = new Path(bodies).with(solution.inspection());
+        Path path = inspected();
         if (!path.isReady(start)) {
             path.whole(List.of());
         }
