@@ -2,9 +2,7 @@ package kingpost.kernel.agent;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.lang.reflect.Field;
 import java.lang.reflect.Method;
-import java.util.Arrays;
 import java.util.List;
 import kingpost.kernel.pipe.ExitCode;
 import kingpost.kernel.pipe.Frame;
@@ -131,17 +129,13 @@ final class Agent {
         }
     }
 
-    /** The forms of the value if they are wanted and the class is that of an expression. */
     private Object invoke(Frame frame) throws Exception {
-        Class<?> type = loader.loadClass(frame.text(2));
+        String name = frame.text(2);
+        Class<?> type = frame.flag(5) ? loader.loadForOnce(name) : loader.loadClass(name);
         Method method = type.getDeclaredMethod(frame.text(3));
         method.setAccessible(true);
         Object value = method.invoke(null);
-        return frame.flag(4) && Arrays.stream(type.getDeclaredFields()).allMatch(Agent::isTemporary) ? forms(value) : null;
-    }
-
-    private static boolean isTemporary(Field field) {
-        return field.isSynthetic() || field.getName().startsWith(Kind.TEMPORARY);
+        return frame.flag(4) ? forms(value) : null;
     }
 
     private static Object forms(Object value) throws Unshown {

@@ -43,10 +43,22 @@ final class Thrown {
     }
 
     static List<Object> frames(StackTraceElement[] trace) {
-        return Arrays.stream(trace).limit(MOST_FRAMES)
-                .<Object>map(f -> Arrays.asList(f.getClassName(), f.getMethodName(), f.getFileName(),
+        return Arrays.stream(trace).filter(f -> !isOfTheMachinery(f.getClassName())).limit(MOST_FRAMES)
+                .<Object>map(f -> Arrays.asList(withoutAddress(f.getClassName()), f.getMethodName(), f.getFileName(),
                         f.getLineNumber()))
                 .toList();
+    }
+
+    /** Frames that the VM itself leaves out when it is not told to show the frames of hidden classes. */
+    private static boolean isOfTheMachinery(String className) {
+        return className.startsWith("java.lang.invoke.LambdaForm$") || className.contains("$$Lambda")
+                || className.startsWith("java.lang.invoke.") && className.endsWith("$Holder");
+    }
+
+    /** A hidden class has its name and an address, {@code REPL.$JShell$5/0x00007f...}. */
+    private static String withoutAddress(String className) {
+        int address = className.indexOf('/');
+        return address < 0 ? className : className.substring(0, address);
     }
 
     private static boolean isOurs(Class<?> type) {

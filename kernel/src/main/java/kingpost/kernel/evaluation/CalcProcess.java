@@ -31,6 +31,8 @@ final class CalcProcess {
     /** The agent's main class; by name, as this package does not depend on the agent. */
     static final String MAIN = "kingpost.kernel.agent.CalcMain";
 
+    /** Cells run in hidden classes, whose frames a stack trace would leave out. */
+    private static final List<String> SHOW_CELL_FRAMES = List.of("-XX:+UnlockDiagnosticVMOptions", "-XX:+ShowHiddenFrames");
     private static final int START_MILLIS = 30_000;
 
     private final Process process;
@@ -75,6 +77,7 @@ final class CalcProcess {
         var command = new ArrayList<String>();
         command.add(options.java().toString());
         command.addAll(options.flags());
+        command.addAll(SHOW_CELL_FRAMES);
         command.addAll(stopper.flags());
         command.add("-cp");
         command.add(options.classPath().stream().map(Object::toString)

@@ -38,6 +38,12 @@ final class LoadedClasses {
         recent.clear();
     }
 
+    /** Whether this is the class of the declaration with this number. */
+    static boolean isOf(String className, String declaration) {
+        Matcher name = NAME.matcher(className);
+        return name.matches() && name.group(1).equals(declaration);
+    }
+
     private static String version(String className) {
         Matcher name = NAME.matcher(className);
         return name.matches() ? name.group(2) : "";

@@ -13,6 +13,7 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
 import jdk.jshell.VarSnippet;
 import jdk.jshell.spi.ExecutionControl;
 import kingpost.kernel.pipe.Frame;
@@ -39,6 +40,7 @@ final class PipeExecutionControl implements ExecutionControl {
     private Consumer<Frame> events = frame -> { };
     private BooleanSupplier stopAsked = () -> false;
     private boolean show;
+    private Snippet compiling;
     private Optional<Ending> lastEnding = Optional.empty();
     private Optional<Ending> lastCall = Optional.empty();
     private Optional<String> loss = Optional.empty();
@@ -86,6 +88,11 @@ final class PipeExecutionControl implements ExecutionControl {
     void statement(boolean shown) {
         show = shown;
         lastCall = Optional.empty();
+    }
+
+    /** JShell has made a snippet, and may call it next. */
+    void compiling(Snippet snippet) {
+        compiling = snippet;
     }
 
     LoadedClasses classes() {
@@ -162,7 +169,7 @@ final class PipeExecutionControl implements ExecutionControl {
         if (loss.isPresent()) {
             throw new StoppedException();
         }
-        Ending ending = stopAsked.getAsBoolean() ? new Ending.Stopped() : call(Kind.INVOKE, className, methodName, show);
+        Ending ending = stopAsked.getAsBoolean() ? new Ending.Stopped() : invokeInCalcVm(className, methodName);
         lastEnding = Optional.of(ending);
         lastCall = lastEnding;
         if (ending instanceof Ending.Threw threw) {
@@ -173,6 +180,13 @@ final class PipeExecutionControl implements ExecutionControl {
             throw new StoppedException();
         }
         return "";
+    }
+
+    private Ending invokeInCalcVm(String className, String methodName) {
+        boolean current = compiling != null && LoadedClasses.isOf(className, compiling.id());
+        boolean expression = current && Snippets.isExpression(compiling);
+        boolean once = expression || current && compiling.kind() == Snippet.Kind.STATEMENT;
+        return call(Kind.INVOKE, className, methodName, show && expression, once);
     }
 
     /** Calls the cell thread with JShell's lock given back; a lost calc VM counts as stopped. */

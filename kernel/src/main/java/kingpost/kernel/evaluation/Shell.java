@@ -33,6 +33,7 @@ final class Shell {
     /** Names of variables that were taken away, with the reason; until they are declared again. */
     private final Map<String, String> absent = new ConcurrentHashMap<>();
     private final Origins origins = new Origins();
+    private final SnippetMemory memory;
     private final CodeQuestions questions = new CodeQuestions(this);
 
     Shell(CalcOptions options) {
@@ -41,9 +42,17 @@ final class Shell {
         jshell = JShell.builder().executionEngine(new Provider(control), Map.of())
                 .compilerOptions("-proc:none", "-Xlint:none")
                 .tempVariableNameGenerator(new Temporaries())
+                .idGenerator(this::identify)
                 .in(InputStream.nullInputStream())
                 .out(new PrintStream(OutputStream.nullOutputStream()))
                 .err(new PrintStream(OutputStream.nullOutputStream())).build();
+        memory = new SnippetMemory(jshell);
+    }
+
+    /** JShell's own numbers; it asks for one when it has made a snippet. */
+    private String identify(Snippet snippet, int number) {
+        control.compiling(snippet);
+        return String.valueOf(number);
     }
 
     /** Runs a piece of work that uses the cell thread; one at a time, and with the lock on JShell. */
@@ -136,6 +145,7 @@ final class Shell {
         if (!Snippets.isDeclaration(snippet)) {
             origins.forget(snippet.id());
         }
+        memory.statementEnded();
     }
 
     /** If the calc VM ended between cells: starts another, and says so. */

@@ -11,8 +11,8 @@ public enum Kind {
     /** {@code id, names: list of text, bytes: list of bytes}: keep these classes for loading; id 0 wants no answer. */
     LOAD,
     /**
-     * {@code id, cell, class, method, show}: call a static method without parameters on the cell thread; with
-     * {@code show}, turn the value of an expression into forms as well.
+     * {@code id, cell, class, method, show, once}: call a static method without parameters on the cell thread; with
+     * {@code show}, turn its value into forms as well; with {@code once}, nothing will name the class again.
      */
     INVOKE,
     /** {@code id, class, field, method}: the names that fit inside quotes after that variable and method. */
