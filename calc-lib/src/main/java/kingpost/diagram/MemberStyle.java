@@ -12,6 +12,8 @@ enum MemberStyle {
     COMPRESSION("C", "compression (C): pushes at its joints", Ink.COMPRESSION, 6.4),
     /** Dashes. */
     ZERO("0", "no force", Ink.ZERO, 1.6),
+    /** A rope between two rails. */
+    REVERSAL("T, C", "tension or compression, as the loads are", Ink.UNKNOWN, 6.4),
     /** A pale line. */
     UNKNOWN("", "not yet known", Ink.PALE, 2.6);
 
@@ -65,6 +67,10 @@ enum MemberStyle {
         Element line = new Element.Line(from.point(), to.point(), this == ZERO
                 ? Ink.line(colour, width * finer).dashed(6, 5) : Ink.line(colour, width * finer));
         sheet.add(Layer.MEMBERS, line, patch);
+        if (this == REVERSAL) {
+            sheet.add(Layer.MEMBERS, new Element.Line(from.point(), to.point(), Ink.line(Ink.PAPER, CORE + 1)));
+            sheet.add(Layer.MEMBERS, new Element.Line(from.point(), to.point(), Ink.line(colour, 1.4).dashed(7, 4)));
+        }
         if (this == COMPRESSION) {
             sheet.add(Layer.MEMBERS, new Element.Line(from.point(), to.point(), Ink.line(Ink.PAPER, CORE * finer)));
         }

@@ -13,6 +13,7 @@ import kingpost.statics.Solution;
 import kingpost.statics.Source;
 import kingpost.statics.Vector;
 import kingpost.truss.Load;
+import kingpost.truss.LoadCases;
 import kingpost.truss.Support;
 import kingpost.truss.TrussModel;
 
@@ -41,6 +42,11 @@ final class Given {
         List<Phrase> data = new ArrayList<>(truss.supports().stream().map(this::support).toList());
         data.addAll(loads());
         blocks.add(new Listing(false, data));
+        if (truss.cases().cases().size() > 1) {
+            blocks.add(new Prose(Phrase.of("These are the loads of all load cases at once, ").then(Series.names(
+                    truss.cases().cases().stream().map(LoadCases.LoadCase::name).toList())).text(", without factors.")));
+        }
+        blocks.addAll(new GatheredLoads(notation, truss).blocks());
         blocks.add(Prose.of("Lengths are in " + notation.lengthLabel() + ", forces in " + notation.forceLabel()
                 + ". Take x to the right and y up, and moments positive counter-clockwise. A member's force is positive"
                 + " when the member pulls on its joints (tension) and negative when it pushes on them (compression);"
@@ -80,19 +86,19 @@ final class Given {
             return List.of(Phrase.of("No load acts."));
         }
         List<Phrase> each = truss.loads().stream().limit(FEW).map(this::load).toList();
-        return truss.loads().size() <= FEW ? each
+        return truss.loads().size() <= FEW ? each.stream().map(load -> load.text(".")).toList()
                 : List.of(Series.and(each).text(", and so on: " + truss.loads().size() + " loads in all."));
     }
 
     private Phrase load(Load load) {
         if (load instanceof Load.Components parts && !Heading.isUpright(Heading.vector(load.direction()))) {
             return Phrase.of("A load with the components ").math(Notation.given(parts.fx())).text(" along x and ")
-                    .math(Notation.given(parts.fy())).text(" along y acts on joint ").strong(load.joint()).text(".");
+                    .math(Notation.given(parts.fy())).text(" along y acts on joint ").strong(load.joint());
         }
         Phrase size = Phrase.of("A load of ").math(notation.loadAmount(load));
         Vector way = Heading.vector(load.direction());
         return Heading.isUpright(way)
-                ? size.text(" acts " + Heading.words(way) + " on joint ").strong(load.joint()).text(".")
-                : size.text(" (" + load.direction().words() + ") acts on joint ").strong(load.joint()).text(".");
+                ? size.text(" acts " + Heading.words(way) + " on joint ").strong(load.joint())
+                : size.text(" (" + load.direction().words() + ") acts on joint ").strong(load.joint());
     }
 }

@@ -6,6 +6,7 @@ import kingpost.derivation.Block;
 import kingpost.derivation.Figure;
 import kingpost.derivation.Phrase;
 import kingpost.diagram.ForceDiagramFigure;
+import kingpost.diagram.EnvelopeFigure;
 import kingpost.diagram.ForceFigure;
 import kingpost.diagram.ForcePolygonFigure;
 import kingpost.diagram.FreeBodyFigure;
@@ -22,6 +23,7 @@ import kingpost.moving.TrainEffect;
 import kingpost.moving.UniformEffect;
 import kingpost.statics.AxisEquation;
 import kingpost.statics.BodyEquation;
+import kingpost.statics.Envelope;
 import kingpost.statics.Determinacy;
 import kingpost.statics.Solution;
 import kingpost.statics.Step;
@@ -76,6 +78,11 @@ final class Pictures {
     static List<Block> progress(Solution solution, Step.AtJoint step) {
         return List.of(figure(ProgressFigure.of(solution, step),
                 Phrase.of("After joint " + step.joint() + ", what it gave is on the broad band.")));
+    }
+
+    static List<Block> envelope(Envelope envelope) {
+        return List.of(figure(EnvelopeFigure.of(envelope), Phrase.of("The largest tension (T) and compression (C) in each"
+                + " member.")));
     }
 
     static List<Block> results(Solution solution) {

@@ -7,6 +7,7 @@ import kingpost.render.HtmlPage;
 import kingpost.render.Showable;
 import kingpost.truss.Direction;
 import kingpost.units.CalculationException;
+import kingpost.truss.Measured;
 
 /** Words that stand alone in a cell: directions, and showing things before the cell's end. */
 public final class Notebook {
@@ -15,6 +16,11 @@ public final class Notebook {
     public static final Direction DOWN = Direction.DOWN;
     public static final Direction LEFT = Direction.LEFT;
     public static final Direction RIGHT = Direction.RIGHT;
+
+    /** On plan: the length on which a roof load is given is the horizontal one. */
+    public static final Measured ON_PLAN = Measured.ON_PLAN;
+    /** Along the slope: the length on which a roof load is given is that of the chord itself. */
+    public static final Measured ALONG_SLOPE = Measured.ALONG_SLOPE;
 
     private Notebook() {
     }

@@ -12,6 +12,7 @@ import kingpost.diagram.TrussFigure;
 import kingpost.explain.DeterminacyExplanation;
 import kingpost.explain.InspectionExplanation;
 import kingpost.explain.JointOrderExplanation;
+import kingpost.explain.EnvelopeExplanation;
 import kingpost.explain.MemberExplanation;
 import kingpost.explain.SectionExplanation;
 import kingpost.marking.Marker;
@@ -23,6 +24,7 @@ import kingpost.statics.Determinacy;
 import kingpost.statics.Inspection;
 import kingpost.statics.Inspections;
 import kingpost.statics.JointOrder;
+import kingpost.statics.Envelope;
 import kingpost.statics.MemberSearch;
 import kingpost.statics.MemberWays;
 import kingpost.statics.SectionResult;
@@ -31,6 +33,7 @@ import kingpost.statics.Solver;
 import kingpost.statics.Source;
 import kingpost.statics.UnitLoads;
 import kingpost.svg.Svg;
+import kingpost.truss.LoadCases;
 import kingpost.truss.Member;
 import kingpost.truss.TrussBuilder;
 import kingpost.truss.TrussModel;
@@ -202,6 +205,48 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
                     + " from left to right, as in influenceOfShear(\"L1 L2\").");
         }
         return new Influence(model, chord -> new Effect.OfShear(ends.get(0), ends.get(1)), Optional.empty());
+    }
+
+    /**
+     * The truss under one of its load cases.
+     *
+     * @throws kingpost.units.CalculationException when it has no such case
+     */
+    public Truss loadCase(String name) {
+        LoadCases.LoadCase found = TrussNames.loadCase(model, name);
+        return new Truss(model.under(model.name() + ", " + found.name(), found.loads()));
+    }
+
+    /**
+     * The truss under a combination of its load cases, the loads times their factors.
+     *
+     * @param formula the name of a combination that was written, or any other: {@code "1.2 dead + 1.6 snow"}
+     * @throws kingpost.units.CalculationException when it cannot be read, or names a case that is not there
+     */
+    public Truss combination(String formula) {
+        LoadCases.Combination found = TrussNames.combination(model, formula);
+        return new Truss(model.under(model.name() + ", " + found.name(), Envelope.loads(model, found)));
+    }
+
+    /**
+     * Every force in every load case and every combination.
+     *
+     * @throws kingpost.units.CalculationException when the truss has no load cases, or is not determinate
+     */
+    public Answer<Envelope> combinations() {
+        Envelope facts = Envelope.of(model);
+        return new Answer<>(facts, Exhibit.of(EnvelopeExplanation.ofAll(facts)));
+    }
+
+    /**
+     * Each member's largest tension and largest compression over the combinations, with the one that governs; over the
+     * cases where no combination is written.
+     *
+     * @throws kingpost.units.CalculationException when the truss has no load cases, or is not determinate
+     */
+    public Answer<Envelope> envelope() {
+        Envelope facts = Envelope.of(model);
+        return new Answer<>(facts, Exhibit.of(EnvelopeExplanation.of(facts)));
     }
 
     /** The figure of the truss. */

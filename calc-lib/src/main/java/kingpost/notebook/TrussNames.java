@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kingpost.truss.Joint;
+import kingpost.truss.LoadCases;
 import kingpost.truss.Member;
 import kingpost.truss.Support;
 import kingpost.truss.TrussModel;
@@ -20,6 +21,8 @@ final class TrussNames {
             case "force", "member", "section", "influence" -> model.members().stream().map(Member::name).toList();
             case "joint", "polygon", "influenceOfShear" -> joints(model).toList();
             case "reaction", "influenceOfReaction" -> supported(model).toList();
+            case "loadCase" -> model.cases().cases().stream().map(LoadCases.LoadCase::name).toList();
+            case "combination" -> model.cases().combinations().stream().map(LoadCases.Combination::name).toList();
             default -> List.of();
         };
     }
@@ -30,6 +33,18 @@ final class TrussNames {
         return model.member(name).orElseThrow(() -> new CalculationException("Member " + name + ": the truss \""
                 + model.name() + "\" has none of that name; its members are "
                 + model.members().stream().map(Member::name).collect(Collectors.joining(", ")) + "."));
+    }
+
+    static LoadCases.LoadCase loadCase(TrussModel model, String name) {
+        return model.cases().named(name).orElseThrow(() -> new CalculationException("Load case " + name + ": the truss \""
+                + model.name() + "\" has none of that name; " + (model.cases().isEmpty() ? "its loads are not parted into"
+                + " cases." : "its cases are " + model.cases().cases().stream().map(LoadCases.LoadCase::name)
+                .collect(Collectors.joining(", ")) + ".")));
+    }
+
+    static LoadCases.Combination combination(TrussModel model, String formula) {
+        return model.cases().combinations().stream().filter(c -> c.name().equals(formula)).findFirst()
+                .orElseGet(() -> model.cases().combination(formula));
     }
 
     static String joint(TrussModel model, String name) {

@@ -81,6 +81,18 @@ public record Direction(double x, double y, double z, String words, boolean exac
         return new Direction(x, y, z, "along (" + plain(x) + ", " + plain(y) + ", " + plain(z) + ")", true);
     }
 
+    /** The opposite way. */
+    public Direction reversed() {
+        String turned = switch (words) {
+            case "right" -> "left";
+            case "left" -> "right";
+            case "up" -> "down";
+            case "down" -> "up";
+            default -> "against " + words;
+        };
+        return new Direction(0 - x, 0 - y, 0 - z, turned, exact);
+    }
+
     /** Whether it lies along the x, y or z axis, either way. */
     public boolean isAxis() {
         return (x != 0 ? 1 : 0) + (y != 0 ? 1 : 0) + (z != 0 ? 1 : 0) == 1;

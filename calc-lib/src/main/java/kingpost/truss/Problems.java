@@ -15,6 +15,10 @@ final class Problems {
         }
     }
 
+    int count() {
+        return found.size();
+    }
+
     boolean any() {
         return !found.isEmpty();
     }

@@ -6,6 +6,7 @@ import javax.measure.Unit;
 import kingpost.truss.TrussDraft.JointEntry;
 import kingpost.truss.TrussDraft.LoadEntry;
 import kingpost.truss.TrussDraft.MemberEntry;
+import kingpost.truss.TrussDraft.SpreadEntry.Kind;
 import kingpost.truss.TrussDraft.SupportEntry;
 import kingpost.units.Quantity;
 
@@ -174,6 +175,119 @@ public final class TrussBuilder<T> {
         return load(joint, Amount.of(fx), Amount.of(fy), Amount.of(fz));
     }
 
+    /** The weight of every member, a force per length; half of it goes to each end. */
+    public TrussBuilder<T> selfWeight(double perLength) {
+        return spread(Kind.SELF_WEIGHT, null, Amount.of(perLength), null, Measured.ALONG_SLOPE);
+    }
+
+    /** The weight of every member, a force per length; half of it goes to each end. */
+    public TrussBuilder<T> selfWeight(Quantity perLength) {
+        return spread(Kind.SELF_WEIGHT, null, Amount.of(perLength), null, Measured.ALONG_SLOPE);
+    }
+
+    /** The weight of these members, a force per length; half of it goes to each end. */
+    public TrussBuilder<T> selfWeight(String members, double perLength) {
+        return spread(Kind.SELF_WEIGHT, text(members), Amount.of(perLength), null, Measured.ALONG_SLOPE);
+    }
+
+    /** The weight of these members, a force per length; half of it goes to each end. */
+    public TrussBuilder<T> selfWeight(String members, Quantity perLength) {
+        return spread(Kind.SELF_WEIGHT, text(members), Amount.of(perLength), null, Measured.ALONG_SLOPE);
+    }
+
+    /**
+     * A load downwards along a deck, a force per length; each joint takes the half panels beside it.
+     *
+     * @param joints of one chord in order, as in {@code "L0 L1 L2"}
+     */
+    public TrussBuilder<T> deckLoad(String joints, double perLength) {
+        return spread(Kind.DECK, text(joints), Amount.of(perLength), null, Measured.ALONG_SLOPE);
+    }
+
+    /** A load downwards along a deck, a force per length; each joint takes the half panels beside it. */
+    public TrussBuilder<T> deckLoad(String joints, Quantity perLength) {
+        return spread(Kind.DECK, text(joints), Amount.of(perLength), null, Measured.ALONG_SLOPE);
+    }
+
+    /** A load downwards on a deck, a force per area, with the distance from truss to truss. */
+    public TrussBuilder<T> deckLoad(String joints, double perArea, double spacing) {
+        return spread(Kind.DECK, text(joints), Amount.of(perArea), Amount.of(spacing), Measured.ALONG_SLOPE);
+    }
+
+    /** A load downwards on a deck, a force per area, with the distance from truss to truss. */
+    public TrussBuilder<T> deckLoad(String joints, Quantity perArea, Quantity spacing) {
+        return spread(Kind.DECK, text(joints), Amount.of(perArea), Amount.of(spacing), Measured.ALONG_SLOPE);
+    }
+
+    /**
+     * A load downwards on a roof, a force per length; each joint takes the half panels beside it.
+     *
+     * @param joints   of the upper chord in order, as in {@code "L0 U1 U2"}
+     * @param measured on plan, as snow, or along the slope, as the covering's weight
+     */
+    public TrussBuilder<T> roofLoad(String joints, double perLength, Measured measured) {
+        return spread(Kind.ROOF, text(joints), Amount.of(perLength), null, measured);
+    }
+
+    /** A load downwards on a roof, a force per length on plan or along the slope. */
+    public TrussBuilder<T> roofLoad(String joints, Quantity perLength, Measured measured) {
+        return spread(Kind.ROOF, text(joints), Amount.of(perLength), null, measured);
+    }
+
+    /** A load downwards on a roof, a force per area on plan or along the slope, with the distance from truss to truss. */
+    public TrussBuilder<T> roofLoad(String joints, double perArea, double spacing, Measured measured) {
+        return spread(Kind.ROOF, text(joints), Amount.of(perArea), Amount.of(spacing), measured);
+    }
+
+    /** A load downwards on a roof, a force per area on plan or along the slope, with the distance from truss to truss. */
+    public TrussBuilder<T> roofLoad(String joints, Quantity perArea, Quantity spacing, Measured measured) {
+        return spread(Kind.ROOF, text(joints), Amount.of(perArea), Amount.of(spacing), measured);
+    }
+
+    /**
+     * Wind square to a slope, a force per length of the slope.
+     *
+     * @param joints    in order; the wind comes from the left of the way along them, so list an upper chord from left
+     *                  to right
+     * @param perLength below zero for suction
+     */
+    public TrussBuilder<T> windLoad(String joints, double perLength) {
+        return spread(Kind.WIND, text(joints), Amount.of(perLength), null, Measured.ALONG_SLOPE);
+    }
+
+    /** Wind square to a slope, a force per length of the slope; below zero for suction. */
+    public TrussBuilder<T> windLoad(String joints, Quantity perLength) {
+        return spread(Kind.WIND, text(joints), Amount.of(perLength), null, Measured.ALONG_SLOPE);
+    }
+
+    /** Wind square to a slope, a force per area, with the distance from truss to truss; below zero for suction. */
+    public TrussBuilder<T> windLoad(String joints, double perArea, double spacing) {
+        return spread(Kind.WIND, text(joints), Amount.of(perArea), Amount.of(spacing), Measured.ALONG_SLOPE);
+    }
+
+    /** Wind square to a slope, a force per area, with the distance from truss to truss; below zero for suction. */
+    public TrussBuilder<T> windLoad(String joints, Quantity perArea, Quantity spacing) {
+        return spread(Kind.WIND, text(joints), Amount.of(perArea), Amount.of(spacing), Measured.ALONG_SLOPE);
+    }
+
+    /** Begins a load case: the loads that follow are in it, up to the next one. */
+    public TrussBuilder<T> loadCase(String name) {
+        draft.cases.add(new TrussDraft.CaseEntry(name == null ? "" : name.strip(), draft.loads.size(),
+                draft.spreads.size()));
+        return this;
+    }
+
+    /** Load cases that act together, each with its factor: {@code "1.2 dead + 1.6 snow"}. */
+    public TrussBuilder<T> combination(String formula) {
+        return combination("", formula);
+    }
+
+    /** The same under a name of its own. */
+    public TrussBuilder<T> combination(String name, String formula) {
+        draft.combinations.add(new TrussDraft.CombinationEntry(name == null ? "" : name, formula));
+        return this;
+    }
+
     /**
      * The checked truss.
      *
@@ -187,8 +301,18 @@ public final class TrussBuilder<T> {
     @Override
     public String toString() {
         return "Truss " + draft.name + ", not built yet: " + draft.joints.size() + " joints, " + draft.members.size()
-                + " members, " + draft.effectiveSupports().size() + " supports and " + draft.loads.size()
+                + " members, " + draft.effectiveSupports().size() + " supports and " + (draft.loads.size() + draft.spreads.size())
                 + " loads so far; end it with .build().";
+    }
+
+    private TrussBuilder<T> spread(Kind kind, String where, Amount intensity, Amount spacing, Measured measured) {
+        draft.spreads.add(new TrussDraft.SpreadEntry(kind, where, intensity, spacing,
+                measured == null ? Measured.ALONG_SLOPE : measured));
+        return this;
+    }
+
+    private static String text(String names) {
+        return names == null ? "" : names;
     }
 
     private TrussBuilder<T> joint(String name, Amount x, Amount y, Amount z) {

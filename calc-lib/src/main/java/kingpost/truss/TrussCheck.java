@@ -1,5 +1,6 @@
 package kingpost.truss;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,10 +31,19 @@ final class TrussCheck {
             problems.add(subject, "it has no support", "add pin(\"A\") and roller(\"C\"), or links");
         }
         List<Support> supports = new SupportCheck(joints, problems).check(draft.effectiveSupports());
-        List<Load> loads = new LoadCheck(joints, units, problems).check(draft.loads);
+        LoadCaseCheck loads = new LoadCaseCheck(draft, problems, (single, spread) -> loads(joints, members, units, single,
+                spread));
+        LoadCases cases = loads.cases();
         problems.throwIfAny();
         return new TrussModel(draft.name, units.length(), units.force(), List.copyOf(joints.values()), members,
-                supports, loads);
+                supports, loads.all(), cases);
+    }
+
+    private List<Load> loads(Map<String, Joint> joints, List<Member> members, UnitChoice units,
+                             List<TrussDraft.LoadEntry> single, List<TrussDraft.SpreadEntry> spread) {
+        List<Load> loads = new ArrayList<>(new LoadCheck(joints, units, problems).check(single));
+        loads.addAll(new SpreadCheck(joints, members, units, problems).check(spread));
+        return loads;
     }
 
     private List<Member> members(Map<String, Joint> joints, Set<String> faulty, String subject) {

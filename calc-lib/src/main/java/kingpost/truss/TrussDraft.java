@@ -13,6 +13,9 @@ final class TrussDraft {
     final List<MemberEntry> members = new ArrayList<>();
     final List<SupportEntry> supports = new ArrayList<>();
     final List<LoadEntry> loads = new ArrayList<>();
+    final List<SpreadEntry> spreads = new ArrayList<>();
+    final List<CaseEntry> cases = new ArrayList<>();
+    final List<CombinationEntry> combinations = new ArrayList<>();
     /** What holds the truss where the user writes no support. */
     final List<SupportEntry> usualSupports = new ArrayList<>();
 
@@ -36,6 +39,37 @@ final class TrussDraft {
 
     /** {@code normal} is null for a pin, and where an angle was given that is not a number. */
     record SupportEntry(String joint, Support.Kind kind, Direction normal, double degrees) {
+    }
+
+    /**
+     * A load over members or along a chord.
+     *
+     * @param where     names of members or joints; null for all members
+     * @param intensity per length, or per area where there is a spacing
+     * @param spacing   of the trusses; null where the load is given per length
+     */
+    record SpreadEntry(Kind kind, String where, Amount intensity, Amount spacing, Measured measured) {
+
+        enum Kind {
+            SELF_WEIGHT("self weight"), DECK("deck load"), ROOF("roof load"), WIND("wind load");
+
+            private final String words;
+
+            Kind(String words) {
+                this.words = words;
+            }
+
+            String words() {
+                return words;
+            }
+        }
+    }
+
+    /** A load case begins; how many loads stand before it. */
+    record CaseEntry(String name, int loadsBefore, int spreadsBefore) {
+    }
+
+    record CombinationEntry(String name, String formula) {
     }
 
     /** Size and direction, or components (then {@code direction} is null). */

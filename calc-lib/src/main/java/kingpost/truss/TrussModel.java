@@ -14,16 +14,28 @@ import javax.measure.Unit;
  * @param joints     in the order given
  * @param members    in the order given
  * @param supports   at most one for each joint, save that several links may hold one joint
- * @param loads      in the order given; several may act at one joint
+ * @param loads      in the order given; several may act at one joint; those of all load cases
+ * @param cases      the same loads by load cases, where they were written so
  */
 public record TrussModel(String name, Unit<?> lengthUnit, Unit<?> forceUnit, List<Joint> joints,
-                         List<Member> members, List<Support> supports, List<Load> loads) {
+                         List<Member> members, List<Support> supports, List<Load> loads, LoadCases cases) {
+
+    /** A truss whose loads are not parted into cases. */
+    public TrussModel(String name, Unit<?> lengthUnit, Unit<?> forceUnit, List<Joint> joints,
+                      List<Member> members, List<Support> supports, List<Load> loads) {
+        this(name, lengthUnit, forceUnit, joints, members, supports, loads, LoadCases.NONE);
+    }
 
     public TrussModel {
         joints = List.copyOf(joints);
         members = List.copyOf(members);
         supports = List.copyOf(supports);
         loads = List.copyOf(loads);
+    }
+
+    /** The same truss under other loads, without cases. */
+    public TrussModel under(String otherName, List<Load> otherLoads) {
+        return new TrussModel(otherName, lengthUnit, forceUnit, joints, members, supports, otherLoads);
     }
 
     public Optional<Joint> joint(String joint) {
@@ -52,7 +64,7 @@ public record TrussModel(String name, Unit<?> lengthUnit, Unit<?> forceUnit, Lis
         return supports.stream().mapToInt(s -> s.reactions().size()).sum();
     }
 
-    private static boolean isCalled(Member m, String name) {
+    static boolean isCalled(Member m, String name) {
         return m.name().equals(name) || (m.to() + m.from()).equals(name) || (m.from() + m.to()).equals(name)
                 || (m.to() + "-" + m.from()).equals(name) || (m.from() + "-" + m.to()).equals(name);
     }

@@ -37,6 +37,21 @@ record UnitChoice(Unit<?> length, Unit<?> force) {
         return read(amount, force, "force", subject, what, problems);
     }
 
+    /** Unit of force over length, made of the truss's own. */
+    Unit<?> perLength() {
+        return force.divide(length);
+    }
+
+    /** The amount as a force per length, in the unit it was given in; empty, and a problem, when it is none. */
+    Optional<Quantity> perLength(Amount amount, String subject, String what, Problems problems) {
+        return read(amount, perLength(), "force per length", subject, what, problems);
+    }
+
+    /** The amount as a force per area, in the unit it was given in; empty, and a problem, when it is none. */
+    Optional<Quantity> perArea(Amount amount, String subject, String what, Problems problems) {
+        return read(amount, force.divide(length.multiply(length)), "force per area", subject, what, problems);
+    }
+
     private static UnitChoice given(TrussDraft.UnitPair pair, Problems problems) {
         return new UnitChoice(checked(pair.length(), "length", StructuralUnits.m, problems),
                 checked(pair.force(), "force", StructuralUnits.kN, problems));
@@ -74,8 +89,9 @@ record UnitChoice(Unit<?> length, Unit<?> force) {
     }
 
     private static Stream<Amount> forces(TrussDraft draft) {
-        return draft.loads.stream()
-                .flatMap(l -> l.size() == null ? l.components().stream() : Stream.of(l.size()));
+        return Stream.concat(draft.loads.stream()
+                .flatMap(l -> l.size() == null ? l.components().stream() : Stream.of(l.size())),
+                draft.spreads.stream().map(TrussDraft.SpreadEntry::intensity).filter(Amount.Bare.class::isInstance));
     }
 
     private Optional<Quantity> read(Amount amount, Unit<?> own, String kind, String subject, String what,

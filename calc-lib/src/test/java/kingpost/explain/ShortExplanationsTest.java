@@ -16,6 +16,7 @@ import kingpost.statics.Checks;
 import kingpost.statics.Determinacy.Cause;
 import kingpost.statics.Determinacy.Count;
 import kingpost.statics.Determinacy;
+import kingpost.statics.Envelope;
 import kingpost.statics.Inspections;
 import kingpost.statics.JointOrder;
 import kingpost.statics.MemberSearch;
@@ -24,6 +25,7 @@ import kingpost.statics.Solution;
 import kingpost.statics.Solver;
 import kingpost.statics.Vector;
 import kingpost.truss.Direction;
+import kingpost.truss.Measured;
 import kingpost.truss.TrussBuilder;
 import kingpost.truss.TrussModel;
 import kingpost.units.CalculationException;
@@ -58,6 +60,26 @@ class ShortExplanationsTest {
                 TRUSS.member("U1-L2").orElseThrow()), Inspections.of(TRUSS))));
         GoldenFile.check("kingpost/explain/short/section.txt", text(SectionExplanation.of(Sections.of(TRUSS,
                 Stream.of("L1-L2", "U1-U2", "U1-L2").map(m -> TRUSS.member(m).orElseThrow()).toList()))));
+    }
+
+    /** Self weight, covering and snow brought to the joints, in two load cases with a combination. */
+    @Test
+    void readAsTheGoldenFilesHaveThemWhereLoadsAreSpread() {
+        TrussModel barn = new TrussBuilder<TrussModel>("Barn roof", t -> t).units(StructuralUnits.m, StructuralUnits.kN)
+                .joint("A", 0, 0).joint("B", 4, 3).joint("C", 8, 6).joint("D", 12, 3).joint("E", 16, 0).joint("F", 8, 0)
+                .members("AB BC CD DE AF FE BF DF CF").pin("A").roller("E")
+                .loadCase("dead").selfWeight(0.2).roofLoad("A B C D E", 0.4, 5, Measured.ALONG_SLOPE)
+                .loadCase("snow").roofLoad("A B C D E", 0.8, 5, Measured.ON_PLAN)
+                .combination("1.2 dead + 1.6 snow").combination("lifted", "0.9 dead").build();
+        Envelope envelope = Envelope.of(barn);
+        TrussModel combined = barn.under("Barn roof, 1.2 dead + 1.6 snow",
+                Envelope.loads(barn, envelope.combinations().get(0)));
+        Solution solution = Solver.solve(combined);
+
+        GoldenFile.check("kingpost/explain/short/envelope.txt", text(EnvelopeExplanation.of(envelope)));
+        GoldenFile.check("kingpost/explain/short/combinations.txt", text(EnvelopeExplanation.ofAll(envelope)));
+        GoldenFile.check("kingpost/explain/short/spread-loads.txt", text(new Derivation("Given",
+                new Given(new Notation(combined), solution).sections())));
     }
 
     /** A three-hinged arch on two levels, by an equation of the whole and one of a half. */
