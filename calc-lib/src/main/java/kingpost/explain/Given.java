@@ -85,9 +85,18 @@ final class Given {
         if (truss.loads().isEmpty()) {
             return List.of(Phrase.of("No load acts."));
         }
-        List<Phrase> each = truss.loads().stream().limit(FEW).map(this::load).toList();
-        return truss.loads().size() <= FEW ? each.stream().map(load -> load.text(".")).toList()
-                : List.of(Series.and(each).text(", and so on: " + truss.loads().size() + " loads in all."));
+        if (truss.loads().size() <= FEW) {
+            return truss.loads().stream().map(load -> load(load).text(".")).toList();
+        }
+        return List.of(Phrase.of("Loads of ").then(Series.and(truss.loads().stream().limit(FEW).map(this::shortly).toList()))
+                .text(", and so on: " + truss.loads().size() + " loads in all."));
+    }
+
+    private Phrase shortly(Load load) {
+        Vector way = Heading.vector(load.direction());
+        return Phrase.of(notation.loadAmount(load)).text(" " + (Heading.isUpright(way) ? Heading.words(way)
+                : load instanceof Load.Components ? "by components" : load.direction().words()) + " at ")
+                .strong(load.joint());
     }
 
     private Phrase load(Load load) {

@@ -76,8 +76,17 @@ final class OpeningExplanation {
         blocks.add(Prose.of("Solved together, " + (step.answers().size() > 3 ? "which is work for elimination or a machine,"
                 + " these give:" : "these give:")));
         blocks.add(written.answers(step.answers()));
+        if (step.answers().size() > 3 && notation.truss().joints().stream().allMatch(j -> j.z().getValue() == 0)) {
+            blocks.add(Prose.of("By hand there is another way: exchange a member for one between two other joints, so that"
+                    + " joints go through, and add two such solutions; substitute(\"" + memberOf(step) + "\") tries it."));
+        }
         blocks.add(new Prose(senses(step.answers())));
         return blocks;
+    }
+
+    private static String memberOf(Step.JointsTogether step) {
+        return step.answers().stream().map(Step.Answer::unknown).filter(Source.OfMember.class::isInstance)
+                .map(source -> ((Source.OfMember) source).member().name()).findFirst().orElse("");
     }
 
     /** "The whole truss and the part with A, B and C". */

@@ -15,6 +15,7 @@ import kingpost.explain.JointOrderExplanation;
 import kingpost.explain.EnvelopeExplanation;
 import kingpost.explain.MemberExplanation;
 import kingpost.explain.SectionExplanation;
+import kingpost.explain.SubstituteExplanation;
 import kingpost.marking.Marker;
 import kingpost.moving.Effect;
 import kingpost.render.Exhibit;
@@ -32,6 +33,7 @@ import kingpost.statics.Sections;
 import kingpost.statics.Solver;
 import kingpost.statics.Source;
 import kingpost.statics.UnitLoads;
+import kingpost.statics.SubstitutedMember;
 import kingpost.svg.Svg;
 import kingpost.truss.LoadCases;
 import kingpost.truss.Member;
@@ -205,6 +207,33 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
                     + " from left to right, as in influenceOfShear(\"L1 L2\").");
         }
         return new Influence(model, chord -> new Effect.OfShear(ends.get(0), ends.get(1)), Optional.empty());
+    }
+
+    /**
+     * A complex truss by a substituted member: this one is taken out and another put in, so that joints alone reach
+     * every member; the changed truss is worked twice, and both solutions added so that the substitute carries nothing.
+     *
+     * @throws kingpost.units.CalculationException when the member is not there, the truss is not determinate, or no
+     *                                             exchange makes it simple
+     */
+    public Answer<SubstitutedMember> substitute(String member) {
+        return substituted(SubstitutedMember.of(model, TrussNames.member(model, member)));
+    }
+
+    /**
+     * The same with a substitute of one's own choice.
+     *
+     * @param member     to take out
+     * @param substitute to put in, by the joints between which it lies: {@code "CE"} or {@code "L0-U2"}
+     */
+    public Answer<SubstitutedMember> substitute(String member, String substitute) {
+        Member out = TrussNames.member(model, member);
+        Member in = TrussNames.between(model, substitute);
+        return substituted(SubstitutedMember.of(model, out, in.from(), in.to()));
+    }
+
+    private static Answer<SubstitutedMember> substituted(SubstitutedMember facts) {
+        return new Answer<>(facts, Exhibit.of(SubstituteExplanation.of(facts)));
     }
 
     /**

@@ -18,7 +18,7 @@ final class TrussNames {
 
     static List<String> of(TrussModel model, String method) {
         return switch (method) {
-            case "force", "member", "section", "influence" -> model.members().stream().map(Member::name).toList();
+            case "force", "member", "section", "substitute", "influence" -> model.members().stream().map(Member::name).toList();
             case "joint", "polygon", "influenceOfShear" -> joints(model).toList();
             case "reaction", "influenceOfReaction" -> supported(model).toList();
             case "loadCase" -> model.cases().cases().stream().map(LoadCases.LoadCase::name).toList();
@@ -33,6 +33,20 @@ final class TrussNames {
         return model.member(name).orElseThrow(() -> new CalculationException("Member " + name + ": the truss \""
                 + model.name() + "\" has none of that name; its members are "
                 + model.members().stream().map(Member::name).collect(Collectors.joining(", ")) + "."));
+    }
+
+    /** A member that need not be there, by the two joints that its name says. */
+    static Member between(TrussModel model, String name) {
+        List<String> joints = joints(model).toList();
+        for (String from : joints) {
+            for (String to : joints) {
+                if (name.equals(from + to) || name.equals(from + "-" + to)) {
+                    return new Member(name, from, to);
+                }
+            }
+        }
+        throw new CalculationException("Member " + name + ": its name is not made of two joints of \"" + model.name()
+                + "\"; its joints are " + String.join(", ", joints) + ".");
     }
 
     static LoadCases.LoadCase loadCase(TrussModel model, String name) {
