@@ -89,7 +89,7 @@ public final class SectionFigure {
     }
 
     /** What the section takes away, as a faint trace. */
-    private static void gone(TrussSketch sketch, Place from, Place to) {
+    static void gone(TrussSketch sketch, Place from, Place to) {
         sketch.sheet().add(Layer.GUIDES, new Element.Line(from.point(), to.point(),
                 Ink.line(Ink.FAINT, 1).dashed(2, 4)), Patch.line(from, to, 1));
     }
@@ -165,18 +165,27 @@ public final class SectionFigure {
         if (isFarOut(sketch.layout(), point)) {
             return;
         }
+        if (moment.joint().isEmpty()) {
+            markPoint(sketch, point);
+            moment.passing().stream().map(body::force).forEach(force ->
+                    gone(sketch, sketch.layout().of(force.joint()), point));
+        } else {
+            ring(sketch, point);
+        }
+    }
+
+    private static void ring(TrussSketch sketch, Place point) {
         sketch.sheet().add(Layer.BACKGROUND, new Element.Circle(point.point(), RING,
                 Style.stroke(Ink.UNKNOWN, 1.5).filled(Ink.PAPER).dashed(3, 2.5)), Patch.disc(point, RING + 0.7));
-        if (moment.joint().isEmpty()) {
-            sketch.sheet().add(Layer.JOINTS, new Element.Circle(point.point(), 2, Style.fill(Ink.UNKNOWN)),
-                    Patch.disc(point, 3));
-            moment.passing().stream().map(body::force).forEach(force -> {
-                Place joint = sketch.layout().of(force.joint());
-                gone(sketch, joint, point);
-            });
-            Caption caption = sketch.lettering().caption("O", Ink.UNKNOWN).inBold();
-            sketch.sheet().label(new Label(caption, Spots.around(point, caption, Place.towards(90)), "O", 0));
-        }
+    }
+
+    /** A moment point that is no joint: ringed, dotted, and called O. */
+    static void markPoint(TrussSketch sketch, Place point) {
+        ring(sketch, point);
+        sketch.sheet().add(Layer.JOINTS, new Element.Circle(point.point(), 2, Style.fill(Ink.UNKNOWN)),
+                Patch.disc(point, 3));
+        Caption caption = sketch.lettering().caption("O", Ink.UNKNOWN).inBold();
+        sketch.sheet().label(new Label(caption, Spots.around(point, caption, Place.towards(90)), "O", 0));
     }
 
     /** Whether a point about which moments are taken lies too far from the part to be drawn with it. */

@@ -33,6 +33,7 @@ public final class WholeBodyFigure {
     private void draw(TrussSketch sketch) {
         sketch.members(Ink.PALE, 2.6);
         momentPoints().forEach(joint -> ring(sketch, joint));
+        crossings().forEach(moment -> crossing(sketch, moment));
         sketch.joints();
         if (!sketch.layout().isDense()) {
             Source.OfReaction.of(truss).forEach(reaction -> reaction(sketch, reaction));
@@ -56,6 +57,22 @@ public final class WholeBodyFigure {
             sketch.sheet().add(Layer.BACKGROUND, new Element.Circle(sketch.layout().of(joint).point(), RING,
                     Style.stroke(Ink.FAINT, 1.2).filled(Ink.PAPER).dashed(3, 3)));
         }
+    }
+
+    /** A point about which moments are taken where lines of reactions cross. */
+    private void crossing(TrussSketch sketch, BodyEquation.Kind.Moment moment) {
+        Place point = sketch.layout().place(moment.point());
+        if (sketch.layout().isDense() || SectionFigure.isFarOut(sketch.layout(), point)) {
+            return;
+        }
+        SectionFigure.markPoint(sketch, point);
+        moment.passing().stream().filter(Source.OfReaction.class::isInstance).map(Source.OfReaction.class::cast)
+                .forEach(reaction -> SectionFigure.gone(sketch, sketch.layout().of(reaction.joint()), point));
+    }
+
+    private List<BodyEquation.Kind.Moment> crossings() {
+        return step.equations().stream().filter(e -> e.kind() instanceof BodyEquation.Kind.Moment)
+                .map(e -> (BodyEquation.Kind.Moment) e.kind()).filter(moment -> moment.joint().isEmpty()).distinct().toList();
     }
 
     private List<String> momentPoints() {

@@ -53,7 +53,8 @@ final class BodyEquations {
     private EquationLine answer(BodyEquation equation, Source unknown) {
         double value = equation.terms().stream().filter(term -> term.source().equals(unknown))
                 .mapToDouble(Term::value).findFirst().orElse(0);
-        String remark = unknown instanceof Source.OfReaction reaction ? Heading.words(reaction, value) : "";
+        String remark = unknown instanceof Source.OfReaction reaction ? Heading.words(reaction, value)
+                : SenseWords.noun(value);
         return EquationLine.of(notation.symbol(unknown), Relator.EQUAL, notation.answer(value)).remarked(remark);
     }
 

@@ -50,6 +50,10 @@ final class FigureGallery {
                         ForcePolygonFigure.of(ForcePolygon.of(solution, joint.name()))));
             }
             for (Step step : solution.steps()) {
+                if (step instanceof Step.AtSection section) {
+                    figures.put("section-" + name + "-" + String.join("-", section.part()),
+                            SectionFigure.of(truss, section));
+                }
                 if (step instanceof Step.AtJoint at && truss.members().size() < 24) {
                     figures.put("body-" + name + "-" + at.number(), FreeBodyFigure.of(truss, at));
                     figures.put("answers-" + name + "-" + at.number(),

@@ -57,6 +57,19 @@ class WorkFiguresTest {
         assertTrue(last.contains("Solved before") && !last.contains("Still unknown"), last);
     }
 
+    /** Three links, no two of them parallel: moments about the point where two of their lines cross. */
+    @Test
+    void theWholeBodyMarksThePointWhereReactionsCross() {
+        TrussModel truss = Example.named("Three links").joint("A", 0, 0).joint("B", 4, 0).joint("C", 2, 3)
+                .members("AB BC AC").link("A", 135).link("B", 90).link("C", 0).load("C", 5, Direction.DOWN)
+                .load("B", 2, Direction.RIGHT).build();
+        Step.Reactions step = Solver.solve(truss).steps().stream().filter(Step.Reactions.class::isInstance)
+                .map(Step.Reactions.class::cast).findFirst().orElseThrow();
+
+        FigureContract.check(() -> WholeBodyFigure.of(truss, step));
+        assertTrue(Clashes.textsOf(WholeBodyFigure.of(truss, step)).contains("O"));
+    }
+
     @Test
     void theWholeBodyShowsEachReactionByItsSymbol() {
         TrussModel truss = Example.bridge(4, 3, 4, 10);
