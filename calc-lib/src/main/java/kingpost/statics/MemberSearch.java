@@ -68,8 +68,8 @@ public final class MemberSearch {
         Found best = found.get(0);
         if (best.links.isEmpty()) {
             throw new CalculationException("Member " + member.name() + ": neither joints one by one nor sections lead to"
-                    + " it in " + network.model().name() + "; use solve(), which takes joints"
-                    + " together.");
+                    + " it in " + network.model().name() + "; use solve(), which solves several"
+                    + " equations at once.");
         }
         MemberWork work = new MemberWork(network, inspections, route);
         List<Step> steps = work.steps(best.links.get());

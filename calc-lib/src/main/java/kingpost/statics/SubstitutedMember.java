@@ -103,13 +103,27 @@ public record SubstitutedMember(TrussModel truss, Member removed, Member substit
             for (int k = i + 1; k < joints.size(); k++) {
                 String a = joints.get(i).name();
                 String b = joints.get(k).name();
-                if (truss.members().stream().noneMatch(m -> m.meets(a) && m.meets(b))) {
-                    candidates.add(new Member(a.length() + b.length() == 2 ? a + b : a + "-" + b, a, b));
+                Member put = new Member(a.length() + b.length() == 2 ? a + b : a + "-" + b, a, b);
+                if (truss.members().stream().noneMatch(m -> m.meets(a) && m.meets(b)) && isClear(truss, put)) {
+                    candidates.add(put);
                 }
             }
         }
         candidates.sort(Comparator.comparingDouble(m -> along(truss, m).norm()));
         return candidates;
+    }
+
+    /** Whether no joint lies on a member between its ends. */
+    private static boolean isClear(TrussModel truss, Member member) {
+        Vector along = along(truss, member);
+        for (Joint joint : truss.joints()) {
+            Vector reach = place(truss, joint.name()).minus(place(truss, member.from()));
+            boolean between = reach.dot(along) > 0 && reach.dot(along) < along.dot(along);
+            if (!member.meets(joint.name()) && between && Network.inLine(reach.unit(), along.unit())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static Optional<SubstitutedMember> tried(TrussModel truss, Member removed, Member put) {

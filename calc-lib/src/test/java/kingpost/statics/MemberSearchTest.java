@@ -119,8 +119,8 @@ class MemberSearchTest {
                 .joint("D", 7, 4).joint("E", 4, 6).joint("F", 0, 5).members("AB BC CD DE EF AF AD BE CF").pin("A")
                 .roller("C").load("E", 7, Direction.DOWN).build();
 
-        assertEquals("Member AB: neither joints one by one nor sections lead to it in Complex; use solve(), which takes"
-                + " joints together.",
+        assertEquals("Member AB: neither joints one by one nor sections lead to it in Complex; use solve(), which solves"
+                + " several equations at once.",
                 assertThrows(CalculationException.class, () -> to(complex, "AB")).getMessage());
     }
 
