@@ -1,5 +1,6 @@
 package kingpost.diagram;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import kingpost.statics.BodyEquation.Kind.Moment;
@@ -23,6 +24,8 @@ public final class SectionFigure {
     private static final double ARROW = 46;
     /** A moment point farther out than this many times the part's extent is not drawn. */
     private static final double FAR_OUT = 1.1;
+    /** Nor is one with which the figure would be higher than this, px. */
+    private static final double TALLEST = 640;
 
     private final CutBody body;
     private final BodyForces forces;
@@ -138,7 +141,17 @@ public final class SectionFigure {
             sketch.sheet().arrow(end, foot, drawn.colour(), 2.2);
         }
         Caption caption = sketch.lettering().caption(drawn.label(), drawn.colour());
-        sketch.sheet().label(new Label(caption, Spots.atArrow(foot, end, caption), drawn.key(), 0));
+        List<Spot> spots = new ArrayList<>(Spots.atArrow(foot, end, caption));
+        for (double gap : new double[] {17, 24, 32}) {
+            for (double part : new double[] {1, 0.7, 0.4, 0.1}) {
+                Place beside = foot.along(end, part);
+                for (Place side : List.of(out.left(), out.left().times(-1))) {
+                    spots.add(new Spot(Spots.beside(beside, side, gap, caption), 0, beside.plus(side.times(5)),
+                            1 + gap / 30));
+                }
+            }
+        }
+        sketch.sheet().label(new Label(caption, spots, caption.text(), 0));
     }
 
     private void idle(TrussSketch sketch, Member member, Place at) {
@@ -191,9 +204,9 @@ public final class SectionFigure {
     /** Whether a point about which moments are taken lies too far from the part to be drawn with it. */
     static boolean isFarOut(TrussLayout layout, Place point) {
         double across = Math.max(layout.right() - layout.left(), layout.bottom() - layout.top());
-        double out = Math.max(Math.max(layout.left() - point.x(), point.x() - layout.right()),
-                Math.max(layout.top() - point.y(), point.y() - layout.bottom()));
-        return out > FAR_OUT * across;
+        double up = Math.max(layout.top() - point.y(), point.y() - layout.bottom());
+        double out = Math.max(up, Math.max(layout.left() - point.x(), point.x() - layout.right()));
+        return out > FAR_OUT * across || layout.bottom() - layout.top() + up > TALLEST;
     }
 
     private String words() {

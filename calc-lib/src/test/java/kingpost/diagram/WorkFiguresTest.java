@@ -61,7 +61,7 @@ class WorkFiguresTest {
     @Test
     void theWholeBodyMarksThePointWhereReactionsCross() {
         TrussModel truss = Example.named("Three links").joint("A", 0, 0).joint("B", 4, 0).joint("C", 2, 3)
-                .members("AB BC AC").link("A", 135).link("B", 90).link("C", 0).load("C", 5, Direction.DOWN)
+                .members("AB BC AC").link("A", 150).link("B", 90).link("C", 0).load("C", 5, Direction.DOWN)
                 .load("B", 2, Direction.RIGHT).build();
         Step.Reactions step = Solver.solve(truss).steps().stream().filter(Step.Reactions.class::isInstance)
                 .map(Step.Reactions.class::cast).findFirst().orElseThrow();
