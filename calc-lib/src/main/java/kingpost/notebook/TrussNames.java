@@ -40,7 +40,7 @@ final class TrussNames {
         List<String> joints = joints(model).toList();
         for (String from : joints) {
             for (String to : joints) {
-                if (name.equals(from + to) || name.equals(from + "-" + to)) {
+                if ((from + to).equals(name) || (from + "-" + to).equals(name)) {
                     return new Member(name, from, to);
                 }
             }
