@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.DoubleAccumulator;
 import kingpost.exact.Surd;
 import kingpost.truss.TrussModel;
 import kingpost.units.Quantity;
@@ -13,28 +14,31 @@ import org.junit.jupiter.api.Test;
 /** What holds for every truss, tried on seeded random ones. */
 class SolverLawsTest {
 
+    /** {@code -Dkingpost.randomTrusses=10000} tries more. */
     private static final int COUNT = Integer.getInteger("kingpost.randomTrusses", 1000);
 
     @Test
     void stepsAgreeWithFractionsOnRandomTrusses() {
-        AtomicInteger solved = new AtomicInteger();
-        RandomTrusses.simple(COUNT, 4711).forEach(truss -> {
-            Solution solution = solve(truss);
-            if (solution != null) {
-                solved.incrementAndGet();
-                assertTrue(solution.checks().pass(), truss::name);
-                compare(solution);
-            }
-        });
-        assertTrue(solved.get() > COUNT * 8 / 10, () -> "only " + solved + " are simple enough for joints alone");
+        AtomicInteger answers = new AtomicInteger();
+        DoubleAccumulator worst = new DoubleAccumulator(Math::max, 0);
+        long trusses = RandomTrusses.simple(COUNT, 4711).peek(truss -> {
+            Solution solution = Solver.solve(truss);
+            assertTrue(solution.checks().pass(), truss::name);
+            compare(solution, answers, worst);
+        }).toList().size();
+        assertEquals(COUNT, trusses);
+        System.out.println(answers + " answers of " + trusses + " random trusses: in doubles at most " + worst
+                + " of the largest force from the exact fraction");
     }
 
-    private static void compare(Solution solution) {
+    private static void compare(Solution solution, AtomicInteger answers, DoubleAccumulator worst) {
         double scale = solution.checks().scale();
         for (Step step : solution.steps()) {
             for (Step.Answer answer : step.answers()) {
                 double exact = newtons(exact(solution, answer.unknown()));
                 assertEquals(exact, answer.value(), 1e-9 * scale, () -> solution.truss().name() + " " + answer);
+                answers.incrementAndGet();
+                worst.accumulate(Math.abs(exact - answer.value()) / scale);
                 assertEquals(exact == 0, answer.value() == 0, () -> solution.truss().name() + " " + answer);
             }
         }
@@ -51,15 +55,5 @@ class SolverLawsTest {
 
     private static double newtons(Surd kilonewtons) {
         return Quantity.of(kilonewtons.doubleValue(), StructuralUnits.kN).in(StructuralUnits.N);
-    }
-
-    /** Null where joints get stuck, which is another test's business. */
-    private static Solution solve(TrussModel truss) {
-        try {
-            return Solver.solve(truss);
-        } catch (NotSolvable stuck) {
-            assertTrue(!stuck.stuckAt().isEmpty(), stuck::getMessage);
-            return null;
-        }
     }
 }
