@@ -77,7 +77,7 @@ final class RouterLoop implements Runnable {
     /** One turn of the loop; nothing that one message does may end it. */
     private void round() {
         try {
-            if (inbox.hasRoom()) {
+            if (hasRoom()) {
                 poller.poll(intake.waiting() == 0 ? -1 : LOST_MESSAGES_MILLIS);
             } else {
                 wakeOnly.poll(FULL_INBOX_MILLIS);
@@ -93,6 +93,11 @@ final class RouterLoop implements Runnable {
         }
     }
 
+    /** Orders come in however many cells are queued. */
+    private boolean hasRoom() {
+        return channel != Channel.SHELL || inbox.hasRoom();
+    }
+
     private void sendQueued() {
         for (List<byte[]> frames = outgoing.poll(); frames != null; frames = outgoing.poll()) {
             Multipart.send(socket, frames);
@@ -100,7 +105,7 @@ final class RouterLoop implements Runnable {
     }
 
     private void receiveWaiting() {
-        for (int i = 0; i < ROUND && inbox.hasRoom() && !stopping; i++) {
+        for (int i = 0; i < ROUND && hasRoom() && !stopping; i++) {
             FrameReader.Taken taken = reader.take();
             if (taken instanceof FrameReader.Taken.Nothing) {
                 return;

@@ -1,7 +1,10 @@
 package kingpost.kernel.message;
 
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What clients ask, with the protocol's defaults for fields they leave out. Positions in code are Unicode code
@@ -65,8 +68,23 @@ public sealed interface Request {
             fields = Tree.copy(fields);
         }
 
+        /** Content without data gets an empty one, as front ends may leave it out. */
         public static Comm of(Fields fields) {
-            return new Comm(fields.text("comm_id"), fields.optionalText("target_name"), fields.all());
+            Map<String, Object> all = new LinkedHashMap<>(fields.all());
+            all.put("data", fields.object("data"));
+            return new Comm(fields.text("comm_id"), fields.optionalText("target_name"), all);
+        }
+
+        /** The parts of a widget's state that this message sets anew; none when it is another kind of message. */
+        public Set<String> updated() {
+            boolean update = fields.get("data") instanceof Map<?, ?> data && "update".equals(data.get("method"))
+                    && data.get("state") instanceof Map<?, ?>;
+            Set<String> names = new HashSet<>();
+            if (update) {
+                ((Map<?, ?>) ((Map<?, ?>) fields.get("data")).get("state")).keySet()
+                        .forEach(name -> names.add((String) name));
+            }
+            return names;
         }
     }
 

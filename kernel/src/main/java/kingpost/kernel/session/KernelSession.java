@@ -156,6 +156,7 @@ public final class KernelSession implements Inbox, AutoCloseable {
         answering(table, "connect", both, exchange -> Optional.of(Replies.connect(description.ports())));
         answering(table, "interrupt", both, this::interrupt);
         answering(table, "shutdown", both, this::shutdown);
+        answering(table, "usage", both, new KernelUsage()::answer);
         answering(table, "debug", controlOnly, KernelSession::refuseDebugger);
         for (String type : new String[] {"comm_open", "comm_msg", "comm_close"}) {
             table.put(type, new Handler(shellOnly, Optional.empty(), comms::message));
@@ -191,7 +192,9 @@ public final class KernelSession implements Inbox, AutoCloseable {
         }
         activity.beginInOrder(exchange);
         try {
-            service.serve(exchange);
+            if (!shell.isOvertaken(exchange)) {
+                service.serve(exchange);
+            }
         } finally {
             stop.ends();
             activity.endInOrder(exchange);

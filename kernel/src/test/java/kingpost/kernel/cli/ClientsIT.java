@@ -79,6 +79,21 @@ class ClientsIT {
     }
 
     @Test
+    void takesAnInterruptHoweverManyCellsAreQueued() {
+        kernel = KernelUnderTest.start(folder, evaluator);
+        try (SocketClient client = kernel.connect()) {
+            String running = client.execute("sleep");
+            client.await(On.IOPUB, message -> message.type().equals("execute_input"));
+            for (int i = 0; i < 6_000; i++) {
+                client.execute("1 + 1");
+            }
+            client.ask(On.CONTROL, "interrupt_request", Map.of());
+            assertEquals("Interrupted", client.reply(On.SHELL, running).text("ename"));
+            assertEquals("ok", client.ask(On.CONTROL, "kernel_info_request", Map.of()).text("status"));
+        }
+    }
+
+    @Test
     void answersAClientThatComesBackWhileItsOldConnectionStillStands() throws Exception {
         kernel = KernelUnderTest.start(folder, evaluator);
         SocketClient client = new SocketClient(kernel.connection());

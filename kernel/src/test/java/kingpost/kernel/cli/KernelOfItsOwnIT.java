@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -23,6 +24,7 @@ import java.util.function.BooleanSupplier;
 import kingpost.kernel.client.KernelMain;
 import kingpost.kernel.client.KernelUnderTest;
 import kingpost.kernel.client.ParentMain;
+import kingpost.kernel.client.Received;
 import kingpost.kernel.client.SocketClient;
 import kingpost.kernel.client.SocketClient.On;
 import kingpost.kernel.wire.Json;
@@ -96,6 +98,32 @@ class KernelOfItsOwnIT {
             assertEquals("Interrupted", client.reply(On.SHELL, id).text("ename"));
             new ProcessBuilder("kill", "-INT", String.valueOf(kernel.pid())).start().waitFor();
             assertEquals("ok", client.reply(On.SHELL, client.execute("1 + 1")).text("status"));
+        } finally {
+            kernel.destroyForcibly();
+        }
+    }
+
+    /** Front ends that interrupt by signal send it to the kernel's whole group, the calc VM included. */
+    @Test
+    void takesAnInterruptSignalOfItsWholeGroupForTheCellOnly() throws Exception {
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/setsid")));
+        ProcessBuilder builder = new ProcessBuilder("/usr/bin/setsid", ProcessHandle.current().info().command()
+                .orElse("java"), "-Xmx256m", "-jar", System.getProperty("kingpost.jar"), "kernel", connection.toString());
+        builder.environment().put(HistoryLocation.VARIABLE, "off");
+        Process kernel = builder.start();
+        try (SocketClient client = connect()) {
+            assertEquals("ok", client.await(On.SHELL, client.execute("int kept = 41;"), 60).text("status"));
+            for (int i = 0; i < 3; i++) {
+                String id = client.execute("while (true) { }");
+                client.await(On.IOPUB, message -> message.type().equals("execute_input"));
+                new ProcessBuilder("kill", "-INT", "--", "-" + kernel.pid()).start().waitFor();
+                assertEquals("error", client.await(On.SHELL, id, 30).text("status"));
+            }
+            new ProcessBuilder("kill", "-INT", "--", "-" + kernel.pid()).start().waitFor();
+            String id = client.execute("kept + 1");
+            assertEquals("ok", client.await(On.SHELL, id, 30).text("status"));
+            Received result = client.await(On.IOPUB, message -> message.type().equals("execute_result"));
+            assertEquals("42", ((Map<?, ?>) result.content().get("data")).get("text/plain"));
         } finally {
             kernel.destroyForcibly();
         }

@@ -26,6 +26,7 @@ public final class MessageSchema {
     private static final Predicate<Object> TEXT = String.class::isInstance;
     private static final Predicate<Object> FLAG = Boolean.class::isInstance;
     private static final Predicate<Object> WHOLE = value -> value instanceof Integer || value instanceof Long;
+    private static final Predicate<Object> NUMBER = Number.class::isInstance;
     private static final Predicate<Object> OBJECT = Map.class::isInstance;
     private static final Predicate<Object> LIST = Collection.class::isInstance;
     private static final Predicate<Object> TEXTS = value -> value instanceof Collection<?> items
@@ -63,6 +64,8 @@ public final class MessageSchema {
         REQUIRED.put("kernel_info_reply", Map.of("status", "ok"::equals, "protocol_version", TEXT,
                 "implementation", TEXT, "implementation_version", TEXT, "language_info", OBJECT, "banner", TEXT,
                 "help_links", LIST, "supported_features", TEXTS));
+        REQUIRED.put("usage_reply", Map.of("status", "ok"::equals, "hostname", TEXT, "pid", WHOLE, "kernel_cpu", NUMBER,
+                "kernel_memory", WHOLE, "cpu_count", WHOLE, "host_cpu_percent", NUMBER, "host_virtual_memory", OBJECT));
         REQUIRED.put("interrupt_reply", Map.of("status", "ok"::equals));
         REQUIRED.put("shutdown_reply", Map.of("status", "ok"::equals, "restart", FLAG));
         REQUIRED.put("debug_reply", Map.of("type", "response"::equals, "seq", WHOLE, "request_seq", WHOLE,

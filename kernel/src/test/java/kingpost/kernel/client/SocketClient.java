@@ -145,6 +145,12 @@ public final class SocketClient implements AutoCloseable {
         return await(channel, message -> message.parentId().equals(id));
     }
 
+    /** The same for a request that may take a while. */
+    public Received await(On channel, String id, int seconds) {
+        return await(channel, message -> message.parentId().equals(id), Duration.ofSeconds(seconds))
+                .orElseGet(() -> fail("no reply on " + channel + " in " + seconds + " s"));
+    }
+
     /** What is published for a request, from its busy to its first idle after {@code replied}. */
     public List<Received> published(String id) {
         List<Received> found = new ArrayList<>();

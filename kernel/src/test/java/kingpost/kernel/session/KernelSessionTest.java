@@ -146,6 +146,54 @@ class KernelSessionTest {
     }
 
     @Test
+    void keepsOnlyTheNewestOfASlidersUpdatesThatWaitBehindACell() {
+        Message cell = bench.execute("sleep");
+        bench.await(cell, sent -> sent.type().equals("execute_input"));
+        Message first = update("c1", Map.of("value", 1));
+        Message other = update("c2", Map.of("value", 7));
+        Message custom = bench.send(Channel.SHELL, "comm_msg",
+                Map.of("comm_id", "c3", "data", Map.of("method", "custom", "content", Map.of("event", "click"))));
+        Message second = update("c1", Map.of("value", 2));
+        Message customAgain = bench.send(Channel.SHELL, "comm_msg",
+                Map.of("comm_id", "c3", "data", Map.of("method", "custom", "content", Map.of("event", "click"))));
+        Message moreThanTheNext = update("c1", Map.of("value", 3, "step", 1));
+        Message last = update("c1", Map.of("value", 4));
+        Message lastCell = bench.execute("1 + 1");
+        Message afterTheCell = update("c1", Map.of("value", 5));
+        bench.send(Channel.CONTROL, "interrupt_request", Map.of());
+        bench.all(afterTheCell);
+        for (Message overtaken : List.of(first, second)) {
+            assertEquals(List.of("busy", "idle"), bench.briefs(overtaken));
+        }
+        for (Message served : List.of(other, custom, customAgain, moreThanTheNext, last, afterTheCell)) {
+            assertEquals(4, bench.briefs(served).size(), () -> "" + bench.briefs(served));
+        }
+        bench.all(lastCell);
+    }
+
+    private Message update(String comm, Map<String, Object> state) {
+        return bench.send(Channel.SHELL, "comm_msg",
+                Map.of("comm_id", comm, "data", Map.of("method", "update", "state", state, "buffer_paths", List.of())));
+    }
+
+    @Test
+    void refusesACommMessageWhoseDataIsNoObject() {
+        assertEquals(List.of("busy", "idle"),
+                bench.briefs(bench.send(Channel.SHELL, "comm_msg", Map.of("comm_id", "c1", "data", "text"))));
+        assertEquals(List.of("busy", "stream heard c1", "comm_msg", "idle"),
+                bench.briefs(bench.send(Channel.SHELL, "comm_msg", Map.of("comm_id", "c1"))));
+    }
+
+    @Test
+    void tellsWhatItTakesOfTheMachine() {
+        Message request = bench.send(Channel.CONTROL, "usage_request", Map.of());
+        SessionBench.Sent reply = bench.reply(request);
+        assertEquals(ProcessHandle.current().pid(), reply.get("pid"));
+        long memory = (Long) reply.get("kernel_memory");
+        assertTrue(memory > 10_000_000 && memory < (Long) ((Map<?, ?>) reply.get("host_virtual_memory")).get("total"));
+    }
+
+    @Test
     void answersHistoryRequests() {
         bench.all(bench.execute("1 + 1"));
         bench.all(bench.execute("hello"));
