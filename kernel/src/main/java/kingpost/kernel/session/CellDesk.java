@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import kingpost.kernel.display.MimeBundle;
 import kingpost.kernel.evaluation.CellRequest;
+import kingpost.kernel.evaluation.Evaluator;
 import kingpost.kernel.evaluation.Outcome;
 import kingpost.kernel.message.Announcement;
 import kingpost.kernel.message.Output;
@@ -74,7 +75,7 @@ final class CellDesk {
                 ? (question, password) -> input.ask(exchange, question, password) : InputPrompt.NONE;
         OutputGate gate = gate(exchange, prompt);
         input.cellBegan(exchange);
-        Outcome outcome = stop.isMeant(exchange) ? INTERRUPTED_BEFORE : evaluate(request, gate);
+        Outcome outcome = stop.isMeant(exchange) ? INTERRUPTED_BEFORE : evaluate(exchange, request, gate);
         input.cellEnded();
         Optional<Output> last = request.silent() ? Optional.empty()
                 : CellEnding.of(outcome, executionCount, limits);
@@ -82,13 +83,14 @@ final class CellDesk {
         return outcome;
     }
 
-    private Outcome evaluate(Request.Execute request, OutputGate gate) {
+    private Outcome evaluate(Exchange exchange, Request.Execute request, OutputGate gate) {
         if (request.code().isBlank() && request.userExpressions().isEmpty()) {
             return new Outcome.Completed(Optional.empty(), Map.of(), List.of());
         }
         try {
-            return evaluator.get().run(new CellRequest(request.code(), request.silent(), request.allowStdin(),
-                    request.userExpressions()), gate);
+            Evaluator ready = evaluator.get(); // which may have taken a while
+            return stop.isMeant(exchange) ? INTERRUPTED_BEFORE : ready.run(new CellRequest(request.code(),
+                    request.silent(), request.allowStdin(), request.userExpressions()), gate);
         } catch (RuntimeException | Error e) {
             LOG.log(Level.ERROR, "A cell could not be run", e);
             String message = "the kernel could not run this cell: " + e.getMessage() + "; its log has the details";

@@ -107,6 +107,7 @@ class KernelOfItsOwnIT {
     @Test
     void takesAnInterruptSignalOfItsWholeGroupForTheCellOnly() throws Exception {
         assumeTrue(Files.isExecutable(Path.of("/usr/bin/setsid")));
+        assumeFalse(ignoresInterrupts(), "SIGINT is ignored here, as in a job in the background, and so in the kernel");
         ProcessBuilder builder = new ProcessBuilder("/usr/bin/setsid", ProcessHandle.current().info().command()
                 .orElse("java"), "-Xmx256m", "-jar", System.getProperty("kingpost.jar"), "kernel", connection.toString());
         builder.environment().put(HistoryLocation.VARIABLE, "off");
@@ -115,7 +116,7 @@ class KernelOfItsOwnIT {
             assertEquals("ok", client.await(On.SHELL, client.execute("int kept = 41;"), 60).text("status"));
             for (int i = 0; i < 3; i++) {
                 String id = client.execute("while (true) { }");
-                client.await(On.IOPUB, message -> message.type().equals("execute_input"));
+                client.await(On.IOPUB, message -> message.type().equals("execute_input") && message.parentId().equals(id));
                 new ProcessBuilder("kill", "-INT", "--", "-" + kernel.pid()).start().waitFor();
                 assertEquals("error", client.await(On.SHELL, id, 30).text("status"));
             }

@@ -177,6 +177,26 @@ class KernelSessionTest {
     }
 
     @Test
+    void doesNotBeginACellThatWasInterruptedWhileItWaitedForTheEvaluator() throws InterruptedException {
+        CountDownLatch ready = new CountDownLatch(1);
+        try (SessionBench slow = new SessionBench(() -> {
+            try {
+                ready.await();
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+            return evaluator;
+        })) {
+            Message cell = slow.execute("1 + 1");
+            slow.await(cell, sent -> sent.type().equals("execute_input"));
+            slow.all(slow.send(Channel.CONTROL, "interrupt_request", Map.of()));
+            ready.countDown();
+            assertEquals("Interrupted", slow.reply(cell).get("ename"));
+            assertEquals("execute_reply ok", slow.reply(slow.execute("1 + 1")).brief());
+        }
+    }
+
+    @Test
     void refusesACommMessageWhoseDataIsNoObject() {
         assertEquals(List.of("busy", "idle"),
                 bench.briefs(bench.send(Channel.SHELL, "comm_msg", Map.of("comm_id", "c1", "data", "text"))));
