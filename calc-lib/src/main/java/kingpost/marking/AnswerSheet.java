@@ -7,12 +7,14 @@ import java.util.List;
  *
  * @param student   as written, may be empty
  * @param answers   in the order stated, at most one for each force
+ * @param steps     equations stated, in order
  * @param order     joints in the order in which the person says they were worked; empty where nothing is said of it
  */
-public record AnswerSheet(String student, List<Stated> answers, List<String> order) {
+public record AnswerSheet(String student, List<Stated> answers, List<StatedStep> steps, List<String> order) {
 
     public AnswerSheet {
         answers = List.copyOf(answers);
+        steps = List.copyOf(steps);
         order = List.copyOf(order);
     }
 
@@ -24,5 +26,16 @@ public record AnswerSheet(String student, List<Stated> answers, List<String> ord
      * @param reading what it says
      */
     public record Stated(String subject, String text, Reading reading) {
+    }
+
+    /**
+     * One equation.
+     *
+     * @param joint    at which it is said to hold; empty where nothing is said of it
+     * @param axis     x or y
+     * @param equation behind the name of the sum
+     * @param text     as written
+     */
+    public record StatedStep(String joint, char axis, String equation, String text) {
     }
 }

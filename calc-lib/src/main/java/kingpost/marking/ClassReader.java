@@ -127,7 +127,7 @@ final class ClassReader {
     private static AnswerSheet notRead(CsvTable.Row row, Map<Integer, Matcher> columns, String name, String reason) {
         return new AnswerSheet(name, columns.entrySet().stream().map(column -> new AnswerSheet.Stated(
                 column.getValue().group("subject"), row.cell(column.getKey()), new Reading.Unread(reason))).toList(),
-                List.of());
+                List.of(), List.of());
     }
 
     private AnswerSheet sheet(CsvTable table, CsvTable.Row row, Map<Integer, Matcher> columns, String name) {

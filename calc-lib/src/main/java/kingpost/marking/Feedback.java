@@ -38,6 +38,9 @@ public final class Feedback {
         if (!sheet.answers().isEmpty()) {
             blocks.add(answers());
         }
+        if (!sheet.steps().isEmpty()) {
+            blocks.add(Section.of("Equations", List.of(steps())));
+        }
         slips().ifPresent(blocks::add);
         unread().ifPresent(blocks::add);
         String name = sheet.student().isEmpty() ? "answers marked" : sheet.student();
@@ -75,6 +78,15 @@ public final class Feedback {
         }
         return new Table(Phrase.EMPTY, List.of(Column.left("Force"), Column.left("Stated"), Column.left("Right answer"),
                 Column.left("Verdict"), Column.right("Points")), rows, true);
+    }
+
+    /** Equations are told of; points are for answers. */
+    private Table steps() {
+        List<List<Phrase>> rows = sheet.steps().stream().map(step -> List.of(Phrase.of(step.joint()), Phrase.of(step.text()),
+                Phrase.of(step.isRight() ? "right" : step.reason().isEmpty() ? String.join(" ", step.findings())
+                        : "not marked: " + step.reason() + ". A person must read it."))).toList();
+        return new Table(Phrase.EMPTY, List.of(Column.left("Joint"), Column.left("As written"), Column.left("Verdict")), rows,
+                true);
     }
 
     private static String stated(MarkedAnswer answer) {

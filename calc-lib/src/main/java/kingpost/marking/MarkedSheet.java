@@ -12,15 +12,17 @@ import kingpost.units.Quantity;
  * @param truss   name of the truss
  * @param student as written, may be empty
  * @param answers in the order stated
+ * @param steps   equations stated, in order
  * @param slips   the likeliest explanation of all that is wrong, in the order of working; what nothing explains is left
  *                out
  * @param others  other explanations as good, each the slips that it has in place of {@code slips}
  */
-public record MarkedSheet(String truss, String student, List<MarkedAnswer> answers, List<Slip> slips,
-                          List<List<Slip>> others) {
+public record MarkedSheet(String truss, String student, List<MarkedAnswer> answers, List<MarkedStep> steps,
+                          List<Slip> slips, List<List<Slip>> others) {
 
     public MarkedSheet {
         answers = List.copyOf(answers);
+        steps = List.copyOf(steps);
         slips = List.copyOf(slips);
         others = others.stream().map(List::copyOf).toList();
     }
@@ -36,6 +38,29 @@ public record MarkedSheet(String truss, String student, List<MarkedAnswer> answe
      */
     public record MarkedAnswer(String subject, String text, Optional<Quantity> right, boolean isMember,
                                Verdict verdict) {
+    }
+
+    /**
+     * One stated equation, marked.
+     *
+     * @param joint    at which it is said to hold
+     * @param text     as written
+     * @param findings what is wrong in it, in sentences; none where it is right
+     * @param reason   why it could not be read; empty where it could
+     */
+    public record MarkedStep(String joint, String text, List<String> findings, String reason) {
+        public MarkedStep {
+            findings = List.copyOf(findings);
+        }
+
+        public boolean isRight() {
+            return findings.isEmpty() && reason.isEmpty();
+        }
+    }
+
+    /** The same marks for other answers, as when some are added that were asked for and not stated. */
+    public MarkedSheet with(List<MarkedAnswer> others) {
+        return new MarkedSheet(truss, student, others, steps, slips, this.others);
     }
 
     /** The answer for a force, if there is one. */

@@ -131,7 +131,7 @@ public final class Marker {
                 answers.add(marked(new Stated(subject, "", new Reading.Blank()), Map.of()));
             }
         }
-        return new MarkedSheet(sheet.truss(), sheet.student(), answers, sheet.slips(), sheet.others());
+        return sheet.with(answers);
     }
 
     /** Marks one sheet. */
@@ -155,7 +155,14 @@ public final class Marker {
         for (Stated stated : sheet.answers()) {
             answers.add(marked(stated, wrong));
         }
-        return new MarkedSheet(solution.truss().name(), sheet.student(), answers, slips, others);
+        return new MarkedSheet(solution.truss().name(), sheet.student(), answers, steps(sheet, forces), slips, others);
+    }
+
+    private List<MarkedSheet.MarkedStep> steps(AnswerSheet sheet, Map<Integer, Force> forces) {
+        double[] stated = right.clone();
+        forces.forEach((unknown, force) -> stated[unknown] = force.value());
+        StepMarker marker = new StepMarker(bodies, List.of(right, stated));
+        return sheet.steps().stream().map(marker::mark).toList();
     }
 
     private Map<Integer, Force> forces(AnswerSheet sheet) {

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import kingpost.marking.AnswerSheet.Stated;
+import kingpost.marking.AnswerSheet.StatedStep;
 import kingpost.marking.Reading.Blank;
 import kingpost.marking.Reading.Force;
 import kingpost.marking.Reading.Unread;
@@ -18,17 +19,22 @@ import kingpost.units.Quantity;
  *
  * <p>As text, answers stand on lines of their own or behind commas or semicolons: {@code AB = 12.5 kN C, AD: -3; CD 0}.
  * A line may begin with {@code joint D:} or {@code reactions:}, which tells the order of working. A line
- * {@code compression positive} turns round the sense of numbers without a word.
+ * {@code compression positive} turns round the sense of numbers without a word. {@code ΣFx: AB + 0.6 AF = 0} is an
+ * equation of the joint named before it.
  */
 final class SheetReader {
 
     private static final Pattern HEAD = Pattern.compile("(?i)^\\s*(?:at\\s+)?(?:joint\\s+(?<joint>[^\\s:]+)|reactions?)"
             + "\\s*:\\s*(?<rest>.*)$");
+    private static final Pattern STEP = Pattern.compile("(?i)[\\s\u2190-\u2193+]*(?<sum>\u03a3|\u2211|sum(?: of)?)?\\s*F\\s*_?"
+            + "\\{?(?<axis>[xy])\\}?\\s*(?:=\\s*0\\s*)?[:=](?<equation>.+)");
     private static final Pattern NO_SUBJECT = Pattern.compile("\\s*[\\d.][^=:]*");
 
     private final Unknowns unknowns;
     private final Map<String, Stated> answers = new LinkedHashMap<>();
+    private final List<StatedStep> steps = new ArrayList<>();
     private final List<String> order = new ArrayList<>();
+    private String joint = "";
     private Convention convention;
 
     SheetReader(Unknowns unknowns, Convention convention) {
@@ -52,7 +58,7 @@ final class SheetReader {
 
     /** The answers taken in so far. */
     AnswerSheet sheet(String student) {
-        return new AnswerSheet(student, List.copyOf(answers.values()), order);
+        return new AnswerSheet(student, List.copyOf(answers.values()), steps, order);
     }
 
     /** Takes in one answer. */
@@ -97,6 +103,7 @@ final class SheetReader {
         if (headed && head.group("joint") != null) {
             order.add(head.group("joint"));
         }
+        joint = !headed ? joint : head.group("joint") == null ? "" : head.group("joint");
         parts(headed ? head.group("rest") : line).forEach(this::part);
     }
 
@@ -120,6 +127,12 @@ final class SheetReader {
     }
 
     private void part(String part) {
+        Matcher step = STEP.matcher(part);
+        if (step.matches() && isStep(step)) {
+            steps.add(new StatedStep(joint, Character.toLowerCase(step.group("axis").charAt(0)), step.group("equation").strip(),
+                    part.strip()));
+            return;
+        }
         String[] sides = part.strip().split("\\s*[=:]\\s*|\\s+", 2);
         String text = sides.length > 1 ? sides[1] : "";
         List<String> subjects = new ArrayList<>(List.of(sides[0]));
@@ -132,6 +145,11 @@ final class SheetReader {
         for (String subject : subjects) {
             answer(subject, text);
         }
+    }
+
+    /** Without a word for a sum, "Fx" may be the reaction of a joint F. */
+    private boolean isStep(Matcher step) {
+        return step.group("sum") != null || unknowns.find("F" + step.group("axis")).isEmpty();
     }
 
     private String textOf(Object value) {

@@ -46,8 +46,7 @@ public final class MarkedAnswers implements Showable {
         List<String> asked = Stream.of(forces.strip().split("[\\s,;]+")).filter(name -> !name.isEmpty()).toList();
         List<MarkedSheet.MarkedAnswer> stated = sheet.answers().stream()
                 .filter(answer -> !(answer.verdict() instanceof kingpost.marking.Verdict.NotAnswered)).toList();
-        return new MarkedAnswers(marker, marker.asking(new MarkedSheet(sheet.truss(), sheet.student(), stated,
-                sheet.slips(), sheet.others()), asked), points);
+        return new MarkedAnswers(marker, marker.asking(sheet.with(stated), asked), points);
     }
 
     /** The same answers at other prices: for a right one, one that follows, one wrong by a slip that is named. */
