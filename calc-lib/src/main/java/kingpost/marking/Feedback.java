@@ -123,8 +123,12 @@ public final class Feedback {
 
     private Optional<Block> unread() {
         List<Phrase> reasons = sheet.answers().stream().filter(answer -> answer.verdict() instanceof Verdict.NotRead)
-                .map(answer -> Phrase.of(answer.subject() + ", " + ((Verdict.NotRead) answer.verdict()).reason())).toList();
+                .map(answer -> Phrase.of(reason(answer, ((Verdict.NotRead) answer.verdict()).reason()))).toList();
         return reasons.isEmpty() ? Optional.empty()
                 : Optional.of(Section.of("For a person to read", List.of(new Listing(false, reasons))));
+    }
+
+    private static String reason(MarkedAnswer answer, String reason) {
+        return reason.replace("\"", "").startsWith(answer.subject()) ? reason : answer.subject() + ", " + reason;
     }
 }

@@ -79,7 +79,10 @@ final class Figures {
         return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
     }
 
-    /** The numbers that {@code digits} becomes when two digits side by side change places; the point stays. */
+    /**
+     * The numbers that {@code digits} becomes when two digits side by side change places; the point stays. One that would
+     * begin with a zero is no number that anyone meant.
+     */
     static List<Double> transposed(String digits) {
         List<Double> numbers = new ArrayList<>();
         String mantissa = digits.replaceAll("[eE].*", "");
@@ -89,7 +92,9 @@ final class Figures {
                 char[] swapped = mantissa.toCharArray();
                 swapped[i] = mantissa.charAt(next);
                 swapped[next] = mantissa.charAt(i);
-                numbers.add(Double.parseDouble(new String(swapped) + digits.substring(mantissa.length())));
+                if (mantissa.charAt(0) == '0' || swapped[0] != '0') {
+                    numbers.add(Double.parseDouble(new String(swapped) + digits.substring(mantissa.length())));
+                }
             }
         }
         return numbers;

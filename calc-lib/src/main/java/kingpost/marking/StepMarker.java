@@ -1,6 +1,7 @@
 package kingpost.marking;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import kingpost.marking.AnswerSheet.StatedStep;
@@ -30,17 +31,24 @@ final class StepMarker {
         }
         try {
             Linear stated = EquationReader.read(bodies.unknowns(), step.equation());
-            List<String> best = null;
-            for (int sign : new int[] {1, -1}) {
-                for (double[] set : values) {
-                    List<String> found = findings(step, stated, sign, set);
-                    best = best == null || found.size() < best.size() ? found : best;
-                }
-            }
-            return new MarkedStep(step.joint(), step.text(), best, "");
+            return new MarkedStep(step.joint(), step.text(),
+                    either(fewest(step, stated, 1), fewest(step, stated, -1)), "");
         } catch (AnswerReader.NotRead e) {
             return notRead(step, e.getMessage());
         }
+    }
+
+    private List<String> fewest(StatedStep step, Linear stated, int sign) {
+        return values.stream().map(set -> findings(step, stated, sign, set)).min(Comparator.comparingInt(List::size))
+                .orElseThrow();
+    }
+
+    /** One sign that is wrong may be that of either side of the equation. */
+    private static List<String> either(List<String> asWritten, List<String> turnedRound) {
+        if (asWritten.size() == 1 && turnedRound.size() == 1 && !asWritten.equals(turnedRound)) {
+            return List.of(asWritten.get(0) + " Or: " + turnedRound.get(0));
+        }
+        return turnedRound.size() < asWritten.size() ? turnedRound : asWritten;
     }
 
     private static MarkedStep notRead(StatedStep step, String reason) {

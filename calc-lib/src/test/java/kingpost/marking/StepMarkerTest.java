@@ -40,7 +40,7 @@ class StepMarkerTest {
         "joint A: \u03a3Fy: 10 + 0.8 AE = 0 | Sine and cosine of AE have changed places.",
         "joint A: \u03a3Fx: AB - 0.8 AE + Ax = 0 | AE has the wrong sign.",
         "joint B: \u03a3Fy: BE = 0 | The load at B is left out.",
-        "joint B: \u03a3Fy: BE + 12 = 0 | The load at B has the wrong sign.",
+        "joint B: \u03a3Fy: BE + 12 = 0 | The load at B has the wrong sign. Or: BE has the wrong sign.",
         "joint E: \u03a3Fy: -12 - 0.6 CE = 0 | AE is left out.",
         "joint E: \u03a3Fx: EF + 0.8 CE + 13.33 = 0 | The load at E is left out.",
         "joint A: \u03a3Fy: 10 + 0.6 AE + AB = 0 | AB has no part in this equation.",
