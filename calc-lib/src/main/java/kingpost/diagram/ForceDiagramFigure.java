@@ -1,7 +1,9 @@
 package kingpost.diagram;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kingpost.graphic.Cause;
@@ -147,6 +149,7 @@ public final class ForceDiagramFigure {
 
     /** One label for all points that lie together. */
     private void names(TrussSketch sketch, List<Place> places) {
+        Map<Label, Place> points = new LinkedHashMap<>();
         List<Integer> done = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             if (done.contains(i)) {
@@ -164,8 +167,12 @@ public final class ForceDiagramFigure {
             Caption caption = sketch.lettering().caption(name, Ink.UNKNOWN).inBold();
             sketch.sheet().add(Layer.JOINTS, new Element.Circle(here.point(), DOT, Style.fill(Ink.BLACK)),
                     Patch.disc(here, DOT));
-            sketch.sheet().label(new Label(caption, Spots.around(here, caption, outward(here, places)), POINT, 0));
+            Label label = new Label(caption, Spots.around(here, caption, outward(here, places)), POINT, 0);
+            points.put(label, here);
+            sketch.sheet().label(label);
         }
+        sketch.sheet().settle();
+        new Leaders(sketch.sheet(), points.values().stream().map(p -> Patch.disc(p, DOT + 1)).toList()).house(points);
     }
 
     private Place outward(Place here, List<Place> places) {

@@ -31,6 +31,7 @@ public final class InfluenceFigure {
     private static final double WAY = 52;
     private static final double WHEEL = 5;
     private static final double DROP = 30;
+    private static final double SIGN = 16;
     private static final String ABOVE = "#dbe6f2";
     private static final String BELOW = "#f3dccf";
 
@@ -342,8 +343,8 @@ public final class InfluenceFigure {
                     }
                 }
                 stretch.add(at(part.to(), 0));
-                Caption caption = Caption.of(part.area() > 0 ? "+" : "\u2212", 16, Ink.BLACK).inBold();
-                List<Spot> spots = RoomIn.polygon(List.copyOf(stretch));
+                Caption caption = Caption.of(part.area() > 0 ? "+" : "\u2212", SIGN, Ink.BLACK).inBold();
+                List<Spot> spots = RoomIn.polygon(List.copyOf(stretch), SIGN / 2);
                 if (!spots.isEmpty()) {
                     sketch.sheet().label(new Label(caption, spots, "sign", 2));
                 }

@@ -18,6 +18,11 @@ final class RoomIn {
 
     /** At least one spot for a polygon that encloses some area. */
     static List<Spot> polygon(List<Place> corners) {
+        return polygon(corners, 0);
+    }
+
+    /** Spots no nearer to the outline than {@code least} px; perhaps none. */
+    static List<Spot> polygon(List<Place> corners, double least) {
         double left = corners.stream().mapToDouble(Place::x).min().orElseThrow();
         double right = corners.stream().mapToDouble(Place::x).max().orElseThrow();
         double top = corners.stream().mapToDouble(Place::y).min().orElseThrow();
@@ -33,7 +38,7 @@ final class RoomIn {
         }
         candidates.sort(Comparator.comparingDouble(Candidate::room).reversed());
         double best = candidates.isEmpty() ? 1 : candidates.get(0).room;
-        return candidates.stream().limit(MOST)
+        return candidates.stream().filter(c -> c.room >= least).limit(MOST)
                 .map(c -> new Spot(c.place, 0, c.place, 2 * (best - c.room) / best)).toList();
     }
 

@@ -85,6 +85,12 @@ final class Sheet {
         waiting.clear();
     }
 
+    /** Writes a label that found no place at a spot known to be free. */
+    void house(Label label, Spot spot) {
+        homeless.remove(label);
+        write(new Label.Placed(label, spot));
+    }
+
     private void write(Label.Placed label) {
         placed.add(label);
         add(Layer.WRITING, label.label().caption().at(label.spot().centre(), label.spot().degrees()), label.patch());

@@ -1,7 +1,9 @@
 package kingpost.diagram;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import kingpost.graphic.Cause;
 import kingpost.graphic.ForceDiagram.Drawn;
 import kingpost.graphic.ForceDiagram.Line;
@@ -41,13 +43,20 @@ final class SpaceDiagram {
         }
         outside();
         sketch.names();
-        List<Label> names = new ArrayList<>();
+        Map<Label, Place> names = new LinkedHashMap<>();
+        Map<Label, Place> inside = new LinkedHashMap<>();
         for (int i = 0; i < diagram.spaces().size(); i++) {
-            names.add(name(i));
+            Label name = name(i);
+            Place middle = name.spots().isEmpty() ? Place.ORIGIN : name.spots().get(0).centre();
+            names.put(name, middle);
+            if (diagram.spaces().get(i).isInside()) {
+                inside.put(name, middle);
+            }
         }
-        names.forEach(sketch.sheet()::label);
+        names.keySet().forEach(sketch.sheet()::label);
         sketch.sheet().settle();
-        sketch.sheet().placed().stream().filter(p -> names.contains(p.label())).forEach(p -> badge(p));
+        new Leaders(sketch.sheet(), List.of()).house(inside);
+        sketch.sheet().placed().stream().filter(p -> names.containsKey(p.label())).forEach(this::badge);
     }
 
     /** Each on its own side of its joint; those on one side of a joint next to each other, clockwise. */

@@ -2,7 +2,6 @@ package kingpost.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import kingpost.derivation.Block;
 import kingpost.derivation.Block.Prose;
@@ -18,11 +17,9 @@ import kingpost.moving.Effect;
 import kingpost.moving.InfluenceLine;
 import kingpost.moving.InfluenceLine.Ordinate;
 import kingpost.moving.UniformEffect;
-import kingpost.statics.AxisEquation.Role;
-import kingpost.statics.BodyEquation;
 import kingpost.statics.Checks;
-import kingpost.statics.SectionResult;
-import kingpost.statics.Sections;
+import kingpost.statics.Inspections;
+import kingpost.statics.MemberSearch;
 import kingpost.statics.Solver;
 import kingpost.statics.Source;
 import kingpost.statics.Step;
@@ -30,6 +27,7 @@ import kingpost.truss.Direction;
 import kingpost.truss.Load;
 import kingpost.truss.Member;
 import kingpost.truss.TrussModel;
+import kingpost.units.CalculationException;
 import kingpost.units.Quantity;
 import kingpost.units.StructuralUnits;
 
@@ -143,13 +141,8 @@ public final class InfluenceExplanation {
         Phrase lead = Phrase.of("With a load of ").math(units.loadAmount(loaded.loads().get(0))).text(" on ")
                 .strong(peak.joint()).text(", where the ordinate is largest:");
         if (line.effect() instanceof Effect.OfMember of) {
-            Optional<SectionResult.Solved> cut = cut(loaded, of.member());
-            if (cut.isEmpty()) {
-                return List.of();
-            }
             blocks.add(new Prose(lead));
-            cut.get().reactions().forEach(step -> blocks.addAll(new ReactionsExplanation(units).blocks(step)));
-            blocks.addAll(new OpeningExplanation(units, new Variety()).blocks(only(of.member(), cut.get().section())));
+            blocks.addAll(work(loaded, of.member()));
             return blocks;
         }
         for (Step step : Solver.solve(loaded).steps()) {
@@ -163,18 +156,6 @@ public final class InfluenceExplanation {
             }
         }
         return blocks;
-    }
-
-    /** The section with no other equation than that of the member, where it needs none. */
-    private static Step.AtSection only(Member member, Step.AtSection section) {
-        Source asked = new Source.OfMember(member);
-        List<Source> others = section.answers().stream().map(Step.Answer::unknown).filter(u -> !u.equals(asked)).toList();
-        List<BodyEquation> own = section.equations().stream()
-                .filter(e -> e.role() instanceof Role.Gives gives && gives.unknown().equals(asked))
-                .filter(e -> e.terms().stream().noneMatch(t -> others.contains(t.source()))).toList();
-        return own.isEmpty() ? section : new Step.AtSection(List.of(), section.cut(), section.omitted(), section.part(),
-                section.keep(), section.forces(), own,
-                section.answers().stream().filter(a -> a.unknown().equals(asked)).toList());
     }
 
     /** The sum of what acts vertically to the left of the panel. */
@@ -206,13 +187,13 @@ public final class InfluenceExplanation {
                 List.of(new Load.Directed(joint, Quantity.of(1, t.forceUnit()), Direction.DOWN)));
     }
 
-    private static Optional<SectionResult.Solved> cut(TrussModel loaded, Member member) {
-        SectionResult alone = Sections.of(loaded, List.of(member));
-        SectionResult result = alone instanceof SectionResult.Impossible none && !none.offer().isEmpty()
-                ? Sections.of(loaded, none.offer()) : alone;
-        return result instanceof SectionResult.Solved solved && !solved.notFound().contains(member)
-                && !solved.idle().contains(member) && solved.section().cut().contains(member)
-                ? Optional.of(solved) : Optional.empty();
+    private static List<Block> work(TrussModel loaded, Member member) {
+        try {
+            return MemberExplanation.work(MemberSearch.of(loaded, member), Inspections.of(loaded));
+        } catch (CalculationException noWay) {
+            return List.of(Prose.of("Joints and sections do not lead to " + member.name()
+                    + " one after the other; all joint equations at once give its force."));
+        }
     }
 
     private Table table() {

@@ -38,6 +38,14 @@ public final class MemberExplanation {
         return new Derivation(ways.truss().name() + ": member " + ways.member().name(), explanation.blocks(inspection));
     }
 
+    /** The shortest way worked, and what it gives, without the comparison. */
+    static List<Block> work(MemberWays ways, Inspection inspection) {
+        MemberExplanation explanation = new MemberExplanation(ways);
+        List<Block> blocks = new ArrayList<>(explanation.worked(inspection));
+        blocks.add(new Prose(explanation.answer()));
+        return blocks;
+    }
+
     private List<Block> blocks(Inspection inspection) {
         List<Block> blocks = new ArrayList<>();
         if (!ways.seen().isEmpty()) {
