@@ -61,6 +61,7 @@ public final class MovingLoadExplanation {
                         + effect.positions() + " positions.")));
         blocks.add(placed(effect.largest(), true));
         blocks.add(placed(effect.smallest(), false));
+        blocks.add(caution());
         return blocks;
     }
 
@@ -145,7 +146,13 @@ public final class MovingLoadExplanation {
         lines.addAll(value(symbol, "min", effect, effect.areaBelow(), effect.smallest(), 1));
         lines.addAll(value(symbol, "whole", effect, effect.areaAbove() + effect.areaBelow(), effect.whole(), 2));
         blocks.add(new Equations(lines));
+        blocks.add(caution());
         return blocks;
+    }
+
+    private static Block caution() {
+        return Prose.of("These are the loads as given, standing still: impact, the share of lanes, loads that go with them, and"
+                + " factors come from the code in force where the structure stands.");
     }
 
     private List<Phrase> part(Part part) {

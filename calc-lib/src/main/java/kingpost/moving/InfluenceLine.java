@@ -122,18 +122,30 @@ public record InfluenceLine(TrussModel truss, Effect effect, List<Ordinate> ordi
         if (x < start() - slack || x > end() + slack) {
             return 0;
         }
-        for (Ordinate ordinate : ordinates) {
-            if (Math.abs(ordinate.x() - x) <= slack) {
-                return ordinate.value();
+        int next = next(x);
+        for (int near = next - 1; near <= next; near++) {
+            if (Math.abs(ordinates.get(near).x() - x) <= slack) {
+                return ordinates.get(near).value();
             }
-        }
-        int next = 1;
-        while (ordinates.get(next).x() < x) {
-            next++;
         }
         Ordinate a = ordinates.get(next - 1);
         Ordinate b = ordinates.get(next);
         return a.value() + (b.value() - a.value()) * (x - a.x()) / (b.x() - a.x());
+    }
+
+    /** Number of the joint at the right end of the stringer on which {@code x} lies. */
+    private int next(double x) {
+        int left = 0;
+        int right = ordinates.size() - 1;
+        while (right - left > 1) {
+            int middle = (left + right) / 2;
+            if (ordinates.get(middle).x() < x) {
+                left = middle;
+            } else {
+                right = middle;
+            }
+        }
+        return right;
     }
 
     /** The ordinate that is largest as a number; the first of equals. */
