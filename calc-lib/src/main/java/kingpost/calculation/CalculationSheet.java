@@ -17,6 +17,7 @@ import kingpost.calculation.Line.Given;
 import kingpost.calculation.Line.Tabulated;
 import kingpost.derivation.Block;
 import kingpost.derivation.Derivation;
+import kingpost.derivation.Phrase;
 import kingpost.units.CalculationException;
 import kingpost.units.EngineeringFormat;
 import kingpost.units.Quantity;
@@ -37,6 +38,7 @@ public final class CalculationSheet {
     private final Map<String, Line> current = new LinkedHashMap<>();
     private final Map<String, Quantity> overrides = new LinkedHashMap<>();
     private final Set<String> overridden = new LinkedHashSet<>();
+    private final List<Assumption> assumptions = new ArrayList<>();
     private Lettering lettering = new Lettering(3);
 
     private CalculationSheet(String title) {
@@ -66,6 +68,35 @@ public final class CalculationSheet {
         EngineeringFormat.standard().withFigures(significant);
         lettering = new Lettering(significant);
         return this;
+    }
+
+    /**
+     * Something that the calculation takes for granted, numbered apart from the lines. The same words are not taken
+     * twice.
+     *
+     * @param reference where it comes from; may be empty
+     */
+    public Assumption assume(String text, String reference) {
+        Assumption made = new Assumption(assumptions.size() + 1, text.strip(), reference.strip());
+        for (Assumption other : assumptions) {
+            if (other.text().equals(made.text()) && other.reference().equals(made.reference())) {
+                return other;
+            }
+        }
+        assumptions.add(made);
+        return made;
+    }
+
+    /** What the calculation takes for granted, in order. */
+    public List<Assumption> assumptions() {
+        return List.copyOf(assumptions);
+    }
+
+    /** How values are rounded and units converted, in two sentences. */
+    public String policy() {
+        return "Given values are written as they were given; calculated values are carried on unrounded and shown to "
+                + lettering.figures() + " significant figures. Units are converted by exact factors (1 in = 25.4 mm, "
+                + "1 lb = 0.45359237 kg, standard gravity 9.80665 m/s\u00b2).";
     }
 
     /**
@@ -100,7 +131,7 @@ public final class CalculationSheet {
         if (set == null) {
             return define(name, new Given(next(), name, value, Optional.empty(), description, reference));
         }
-        at(name + ", set for this run to " + set, () -> value.compareTo(set));
+        SettingProblem.require(name, value, set);
         overridden.add(name);
         return define(name, new Given(next(), name, set, Optional.of(value), description, reference));
     }
@@ -167,8 +198,13 @@ public final class CalculationSheet {
      * @throws CalculationException when a formula cannot be read, or cannot be worked out for one of the values
      */
     public Tabulated table(String description, Range range, Column... columns) {
+        return table(description, "", range, columns);
+    }
+
+    /** The same, with where the formulas come from. */
+    public Tabulated table(String description, String reference, Range range, Column... columns) {
         TableMaker maker = new TableMaker(this::operands, current.keySet(), lettering);
-        return add(maker.make(next(), range, List.of(columns), description, ""));
+        return add(maker.make(next(), range, List.of(columns), description, reference));
     }
 
     /**
@@ -190,10 +226,27 @@ public final class CalculationSheet {
         return SheetWriter.line(line, lettering, new LineHistory(lines));
     }
 
-    /** The whole sheet. */
+    /** The line's answers alone, for a key; none for a value that was given. */
+    public List<Block> answers(Line line) {
+        return SheetWriter.answers(line, lettering, new LineHistory(lines));
+    }
+
+    /** The whole sheet: what it takes for granted, its lines, how it rounds. */
     public Derivation derivation() {
-        return new Derivation(title, lines.isEmpty() ? List.of(Block.Prose.of("There are no lines yet."))
-                : SheetWriter.lines(lines, lettering, new LineHistory(lines)));
+        List<Block> blocks = new ArrayList<>();
+        if (!assumptions.isEmpty()) {
+            blocks.add(Block.Section.of("Assumptions", List.of(new Block.Listing(true,
+                    assumptions.stream().map(assumption -> Phrase.of(assumption.sentence())).toList()))));
+        }
+        List<Block> written = lines.isEmpty() ? List.of(Block.Prose.of("There are no lines yet."))
+                : SheetWriter.lines(lines, lettering, new LineHistory(lines));
+        if (assumptions.isEmpty()) {
+            blocks.addAll(written);
+        } else {
+            blocks.add(Block.Section.of("Calculation", written));
+        }
+        blocks.add(Block.Section.of("Units and rounding", List.of(Block.Prose.of(policy()))));
+        return new Derivation(title, blocks);
     }
 
     private static Quantity present(String name, Quantity value) {

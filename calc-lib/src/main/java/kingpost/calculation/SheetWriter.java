@@ -15,6 +15,7 @@ import kingpost.calculation.Line.Tabulated;
 import kingpost.derivation.Block;
 import kingpost.derivation.Block.Equations;
 import kingpost.derivation.EquationLine;
+import kingpost.derivation.Expression.Relator;
 import kingpost.derivation.Expressions;
 
 /**
@@ -42,6 +43,16 @@ final class SheetWriter {
         SheetWriter writer = new SheetWriter(lettering, history);
         writer.add(line, false);
         return writer.finished();
+    }
+
+    /** What a line answers, without how. */
+    static List<Block> answers(Line line, Lettering lettering, LineHistory history) {
+        if (line instanceof Computed computed) {
+            EquationLine answer = EquationLine.of(SymbolName.symbol(computed.name()), Relator.EQUAL,
+                    lettering.answer(computed.value()));
+            return List.of(new Equations(List.of(answer.remarked(computed.description()))));
+        }
+        return line instanceof Given ? List.of() : line(line, lettering, history);
     }
 
     /** Lines in order, numbered. */
@@ -104,7 +115,8 @@ final class SheetWriter {
     /** What is said of several lines is said once. */
     private static String about(List<Integer> numbers, String words) {
         if (numbers.get(0) == 0) {
-            return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+            boolean nameFirst = words.matches("[\\p{L}\\p{Nd}_]+ is (set to|replaced in) .*");
+            return nameFirst ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
         }
         List<String> all = numbers.stream().map(String::valueOf).toList();
         int last = all.size() - 1;

@@ -34,6 +34,11 @@ public final class Handout {
         return new Handout(truss).derivation();
     }
 
+    /** Figure, data and question alone. */
+    public static Derivation problem(TrussModel truss) {
+        return new Derivation(truss.name() + ": problem", new Handout(truss).problem());
+    }
+
     private Derivation derivation() {
         return Derivation.of(truss.name() + ": problem", Section.of("Problem", problem()),
                 Section.of("Free bodies", bodies()), Section.of("Answers", List.of(answers())));

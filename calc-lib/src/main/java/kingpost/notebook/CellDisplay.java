@@ -37,6 +37,7 @@ public final class CellDisplay {
     }
 
     private static volatile Sink sink = new Nowhere();
+    private static volatile Object shown;
 
     private CellDisplay() {
     }
@@ -49,6 +50,21 @@ public final class CellDisplay {
     /** The sink in force. */
     public static Sink sink() {
         return sink;
+    }
+
+    /** A statement begins, and has shown nothing yet. */
+    public static void statementBegins() {
+        shown = null;
+    }
+
+    /** Says that {@code value} has been shown by what made it, so that the end of its statement need not show it. */
+    static void shown(Object value) {
+        shown = value;
+    }
+
+    /** Whether the statement that gave {@code value} has shown it already. */
+    public static boolean isShown(Object value) {
+        return value != null && shown == value;
     }
 
     private static final class Nowhere implements Sink {

@@ -3,8 +3,13 @@ package kingpost.notebook;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import kingpost.calculation.Assumption;
 import kingpost.calculation.CalculationSheet;
 import kingpost.calculation.Line;
+import kingpost.derivation.Block;
+import kingpost.derivation.Phrase;
+import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
 import kingpost.units.Quantity;
@@ -15,16 +20,42 @@ import kingpost.units.UnitLabel;
  *
  * @param sheet   the sheet, for Java code
  * @param exhibit how it is shown
+ * @param answers what of it belongs in a key; none for the whole sheet, whose lines are shown one by one already
  */
-public record SheetView(CalculationSheet sheet, Exhibit exhibit) implements Showable {
+public record SheetView(CalculationSheet sheet, Exhibit exhibit, List<Block> answers) implements Showable {
+
+    public SheetView {
+        answers = List.copyOf(answers);
+    }
 
     static SheetView of(CalculationSheet sheet) {
         return new SheetView(sheet, Exhibit.of(sheet.derivation(), "calculation",
-                Map.of("lines", sheet.lines().stream().map(SheetView::numbers).toList())));
+                Map.of("lines", sheet.lines().stream().map(SheetView::numbers).toList(), "policy", sheet.policy())),
+                List.of());
     }
 
     static SheetView line(CalculationSheet sheet, Line line) {
-        return new SheetView(sheet, Exhibit.of(sheet.blocks(line), "calculation-line", numbers(line)));
+        Map<String, Object> numbers = numbers(line);
+        numbers.put("policy", sheet.policy());
+        return new SheetView(sheet, Exhibit.of(sheet.blocks(line), "calculation-line", numbers), sheet.answers(line));
+    }
+
+    /** A handout leaves calculations out: even a given value may be an answer of what stands above it. */
+    @Override
+    public Optional<Map<String, Object>> show(Edition edition) {
+        return switch (edition) {
+            case SOLUTION -> Optional.of(show());
+            case HANDOUT -> Optional.empty();
+            case KEY -> answers.isEmpty() ? Optional.empty() : Optional.of(Exhibit.of(answers, "key", Map.of())
+                    .madeFor(edition, exhibit.toString(), true).show());
+        };
+    }
+
+    static SheetView assumption(CalculationSheet sheet, Assumption made) {
+        Block.Prose prose = new Block.Prose(Phrase.EMPTY.strong("Assumption " + made.number() + ".")
+                .text(" " + made.sentence()));
+        return new SheetView(sheet, Exhibit.of(List.of(prose), "assumption",
+                Map.of("number", made.number(), "text", made.text(), "reference", made.reference())), List.of());
     }
 
     @Override

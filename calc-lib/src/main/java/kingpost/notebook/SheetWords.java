@@ -3,12 +3,13 @@ package kingpost.notebook;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.Unit;
+import kingpost.calculation.Assumption;
 import kingpost.calculation.CalculationSheet;
 import kingpost.calculation.Line;
 import kingpost.calculation.Line.Column;
 import kingpost.calculation.Range;
+import kingpost.calculation.SettingProblem;
 import kingpost.calculation.Verdict;
-import kingpost.units.CalculationException;
 import kingpost.units.Quantity;
 
 /**
@@ -70,8 +71,13 @@ public final class SheetWords {
     }
 
     /** A value worked out from names above it, in a unit that suits. */
-    public static synchronized Quantity formula(String name, String text, String description) {
-        return shown(sheet.formula(name, text, description)).value();
+    public static Quantity formula(String name, String text, String description) {
+        return formula(name, text, description, "");
+    }
+
+    /** A value worked out from names above it, in a unit that suits, and where the formula comes from. */
+    public static synchronized Quantity formula(String name, String text, String description, String reference) {
+        return shown(sheet.formula(name, text, description, reference)).value();
     }
 
     /** A comparison with its verdict: {@code check("sigma <= f_all", "tie")}. */
@@ -85,8 +91,31 @@ public final class SheetWords {
     }
 
     /** Formulas over a range: {@code table("Stress", over("A", mm2(1000), mm2(2000), mm2(250)), column("sigma", "N/A", MPa))}. */
-    public static synchronized Line.Tabulated table(String description, Range range, Column... columns) {
-        return shown(sheet.table(description, range, columns));
+    public static Line.Tabulated table(String description, Range range, Column... columns) {
+        return table(description, "", range, columns);
+    }
+
+    /** Formulas over a range, and where they come from. */
+    public static synchronized Line.Tabulated table(String description, String reference, Range range, Column... columns) {
+        return shown(sheet.table(description, reference, range, columns));
+    }
+
+    /** Something that the calculation takes for granted; it gets the next number. */
+    public static Assumption assume(String text) {
+        return assume(text, "");
+    }
+
+    /** Something that the calculation takes for granted, and where that comes from. */
+    public static synchronized Assumption assume(String text, String reference) {
+        Assumption made = sheet.assume(text, reference);
+        CellDisplay.sink().display(SheetView.assumption(sheet, made), Optional.empty());
+        CellDisplay.shown(made);
+        return made;
+    }
+
+    /** The head of a calculation, such as {@code titleBlock("Boat shed").sheet("S-12").revision("B")}. */
+    public static TitleBlock titleBlock(String project) {
+        return TitleBlock.of(project);
     }
 
     /** The values that a name takes in a table, from the first by steps as far as the last. */
@@ -110,16 +139,38 @@ public final class SheetWords {
     }
 
     /**
-     * Lets {@code text}, such as {@code "12kN"}, take the place of what the notebook gives {@code name}, for this run.
+     * Lets {@code text}, such as {@code "12kN"}, take the place of what the notebook gives {@code name} in a line, for
+     * this run.
+     *
+     * @throws SettingProblem when the text is no quantity
      */
     public static synchronized void setForThisRun(String name, String text) {
-        Quantity value;
-        try {
-            value = Quantity.parse(text);
-        } catch (CalculationException e) {
-            throw new CalculationException(name + ", set for this run: " + e.getMessage(), e);
-        }
-        sheet.override(name, value);
+        sheet.override(name, ForThisRun.quantity(name, text));
+    }
+
+    /** The value for this run of a variable that the notebook gives {@code inNotebook}. */
+    public static Quantity setForThisRun(String name, Quantity inNotebook, String text) {
+        return ForThisRun.quantity(name, inNotebook, text);
+    }
+
+    /** The value for this run of a variable that is a number. */
+    public static double setForThisRun(String name, double inNotebook, String text) {
+        return ForThisRun.number(name, inNotebook, text);
+    }
+
+    /** The value for this run of a variable that is a whole number. */
+    public static int setForThisRun(String name, int inNotebook, String text) {
+        return ForThisRun.whole(name, inNotebook, text);
+    }
+
+    /** The value for this run of a variable that is true or false. */
+    public static boolean setForThisRun(String name, boolean inNotebook, String text) {
+        return ForThisRun.truth(name, inNotebook, text);
+    }
+
+    /** The value for this run of a variable that is a text. */
+    public static String setForThisRun(String name, String inNotebook, String text) {
+        return ForThisRun.words(name, inNotebook, text);
     }
 
     /** Names set for this run that no line has given. */
@@ -129,6 +180,30 @@ public final class SheetWords {
 
     private static <L extends Line> L shown(L line) {
         CellDisplay.sink().display(SheetView.line(sheet, line), Optional.empty());
+        CellDisplay.shown(line.accept(new WhatACellGets()));
         return line;
+    }
+
+    /** What a line's word returns. */
+    private static final class WhatACellGets implements Line.Visitor<Object> {
+        @Override
+        public Object given(Line.Given given) {
+            return given.value();
+        }
+
+        @Override
+        public Object computed(Line.Computed computed) {
+            return computed.value();
+        }
+
+        @Override
+        public Object checked(Line.Checked checked) {
+            return checked.verdict();
+        }
+
+        @Override
+        public Object tabulated(Line.Tabulated tabulated) {
+            return tabulated;
+        }
     }
 }

@@ -18,6 +18,7 @@ import kingpost.explain.SectionExplanation;
 import kingpost.explain.SubstituteExplanation;
 import kingpost.marking.Marker;
 import kingpost.moving.Effect;
+import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
 import kingpost.statics.Determinacies;
@@ -295,6 +296,11 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
     @Override
     public Map<String, Object> show() {
         return diagram().show();
+    }
+
+    @Override
+    public Optional<Map<String, Object>> show(Edition edition) {
+        return edition == Edition.SOLUTION ? Optional.of(show()) : Editions.of(model, edition);
     }
 
     @Override

@@ -15,6 +15,7 @@ import kingpost.explain.SecondLookExplanation;
 import kingpost.explain.SolutionExplanation;
 import kingpost.graphic.ForceDiagram;
 import kingpost.graphic.ForcePolygon;
+import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
 import kingpost.statics.Checks;
@@ -85,18 +86,18 @@ public final class TrussSolution implements Showable, NamesInQuotes {
     }
 
     /** The whole worked solution, in the order in which it is taught. */
-    public Exhibit derivation() {
-        return Exhibit.of(SolutionExplanation.of(solution));
+    public Working derivation() {
+        return new Working(solution, Exhibit.of(SolutionExplanation.of(solution)));
     }
 
     /** One joint: its free body, its equations, its answers. */
-    public Exhibit joint(String joint) {
-        return Exhibit.of(JointExplanation.of(solution, TrussNames.joint(truss(), joint)));
+    public Working joint(String joint) {
+        return new Working(solution, Exhibit.of(JointExplanation.of(solution, TrussNames.joint(truss(), joint))));
     }
 
     /** The truss with its forces drawn on it. */
-    public Exhibit diagram() {
-        return Truss.figure(ForceFigure.of(solution), truss().name() + ", forces");
+    public Working diagram() {
+        return new Working(solution, Truss.figure(ForceFigure.of(solution), truss().name() + ", forces"));
     }
 
     /** The forces on one joint drawn to scale from tip to tail, clockwise round it. */
@@ -134,6 +135,11 @@ public final class TrussSolution implements Showable, NamesInQuotes {
     @Override
     public Map<String, Object> show() {
         return exhibit().show();
+    }
+
+    @Override
+    public Optional<Map<String, Object>> show(Edition edition) {
+        return edition == Edition.SOLUTION ? Optional.of(show()) : Editions.of(solution, edition);
     }
 
     @Override

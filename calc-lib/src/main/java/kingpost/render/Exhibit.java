@@ -78,9 +78,21 @@ public record Exhibit(Map<String, Object> forms) implements Showable {
         return blocks.stream().map(renderer::render).collect(Collectors.joining("\n"));
     }
 
+    /**
+     * The same, marked as made for an edition.
+     *
+     * @param about what it is about, such as a problem: of several that are about the same, a document shows the fullest
+     * @param whole whether it holds all that there is to show about it
+     */
+    public Exhibit madeFor(Edition edition, String about, boolean whole) {
+        return with(edition.word(), Map.of("edition", edition.word(), "about", about, "whole", whole));
+    }
+
     private Exhibit with(String kind, Map<String, ?> numbers) {
         Map<String, Object> result = new LinkedHashMap<>();
-        ((Map<?, ?>) forms.get(RESULT)).forEach((key, value) -> result.put((String) key, value));
+        if (forms.get(RESULT) instanceof Map<?, ?> before) {
+            before.forEach((key, value) -> result.put((String) key, value));
+        }
         result.put("kind", kind);
         result.putAll(numbers);
         Map<String, Object> all = new LinkedHashMap<>(forms);

@@ -1,6 +1,7 @@
 package kingpost.render;
 
 import java.util.Map;
+import java.util.Optional;
 
 /** A value that shows itself in a notebook in more than one form. */
 public interface Showable {
@@ -12,4 +13,12 @@ public interface Showable {
      * {@code Number} and {@code Boolean}; for {@code image/png} base64 text.
      */
     Map<String, Object> show();
+
+    /**
+     * The forms made for one edition; empty where the value has none. Forms for a handout hold nothing that was worked
+     * out, in no form and in no hidden part.
+     */
+    default Optional<Map<String, Object>> show(Edition edition) {
+        return edition == Edition.SOLUTION ? Optional.of(show()) : Optional.empty();
+    }
 }

@@ -145,8 +145,8 @@ class CalculationSheetTest {
     @Test
     void aValueSetForThisRunMustBeOfTheSameKind() {
         sheet.override("P", Quantity.of(12, m));
-        assertEquals("P, set for this run to 12 m: Cannot compare 10 kN with 12 m: force and length; check the units.",
-                assertThrows(UnitMismatchException.class, () -> sheet.given("P", kN(10), "load")).getMessage());
+        assertEquals("Parameter P: it is set to 12 m, a length, and the notebook gives 10 kN, a force; set a value in kN or a "
+                + "unit of its kind.", assertThrows(SettingProblem.class, () -> sheet.given("P", kN(10), "load")).getMessage());
     }
 
     @Test

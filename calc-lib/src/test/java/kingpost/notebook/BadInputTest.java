@@ -271,7 +271,7 @@ class BadInputTest {
                         () -> overEach("A", mm2(1), m(1))),
                 bad("Range of A: a value is missing; give a quantity for each.",
                         () -> overEach("A", mm2(1), null)),
-                bad("P_set, set for this run: Quantity \"kN\": there is no number that can be read; write it as 12 kN, "
+                bad("Parameter P_set: Quantity \"kN\": there is no number that can be read; write it as 12 kN, "
                         + "3.5 kip/ft or -0.75 m, with a point for decimals and no commas.",
                         () -> setForThisRun("P_set", "kN")),
                 bad("Number format: 0 significant figures; choose from 1 to 15.", () -> figures(0)),

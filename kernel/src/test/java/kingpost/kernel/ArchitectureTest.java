@@ -45,8 +45,9 @@ class ArchitectureTest {
             Map.entry("document", Set.of("wire", "message", "display", "evaluation", "session")),
             Map.entry("recheck", Set.of("document", "evaluation")),
             Map.entry("page", Set.of("formula", "document")),
+            Map.entry("print", Set.of()),
             Map.entry("cli", Set.of("message", "wire", "channels", "display", "evaluation", "session", "document",
-                    "recheck", "page")));
+                    "recheck", "page", "print")));
 
     private static final int FEWEST_CLASSES = 150;
 

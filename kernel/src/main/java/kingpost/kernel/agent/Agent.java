@@ -133,6 +133,7 @@ final class Agent {
         String name = frame.text(2);
         Class<?> type = frame.flag(5) ? loader.loadForOnce(name) : loader.loadClass(name);
         Method method = type.getDeclaredMethod(frame.text(3));
+        CellDisplay.statementBegins();
         method.setAccessible(true);
         Object value = method.invoke(null);
         return frame.flag(4) ? forms(value) : null;
@@ -140,7 +141,7 @@ final class Agent {
 
     private static Object forms(Object value) throws Unshown {
         try {
-            return ValueForms.of(value).orElse(null);
+            return CellDisplay.isShown(value) ? null : ValueForms.of(value).orElse(null);
         } catch (Throwable failure) {
             throw new Unshown(failure);
         }

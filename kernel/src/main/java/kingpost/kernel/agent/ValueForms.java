@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import kingpost.kernel.display.MimeBundle;
+import kingpost.render.Edition;
 import kingpost.render.Showable;
 
 /** Every form in which a value is shown: what a {@link Showable} offers, plain text for all others. */
@@ -12,16 +13,22 @@ final class ValueForms {
     /** Characters of all forms together at most; a figure beyond that is shown by its plain text alone. */
     private static final long MOST = 20_000_000;
 
+    private static final Edition EDITION = Edition.inForce();
+
     private ValueForms() {
     }
 
-    /** MIME type to content; empty for {@code null}, which shows nothing. Runs the value's own code. */
+    /**
+     * The forms made for the edition in force, else all of them; a document made for that edition takes only forms that
+     * say they are. MIME type to content; empty for {@code null}, which shows nothing. Runs
+     * the value's own code.
+     */
     static Optional<Map<String, Object>> of(Object value) {
         if (value == null) {
             return Optional.empty();
         }
         if (value instanceof Showable showable) {
-            return Optional.of(bounded(value, showable.show()));
+            return Optional.of(bounded(value, showable.show(EDITION).orElseGet(showable::show)));
         }
         return Optional.of(Map.of(MimeBundle.PLAIN, PlainText.of(value)));
     }

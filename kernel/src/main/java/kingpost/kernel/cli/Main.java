@@ -1,6 +1,9 @@
 package kingpost.kernel.cli;
 
+import java.util.function.Function;
 import java.util.function.Supplier;
+import kingpost.kernel.document.Edition;
+import kingpost.kernel.evaluation.CalcOptions;
 import kingpost.kernel.evaluation.Evaluator;
 import kingpost.kernel.evaluation.JShellEvaluator;
 import picocli.CommandLine;
@@ -27,16 +30,30 @@ public final class Main implements Runnable {
 
     /** Runs the command and exits with its status: 0 done, 1 a cell failed or the kernel could not start, 2 bad input. */
     public static void main(String[] args) {
-        System.exit(commandLine(JShellEvaluator::start).execute(args));
+        System.exit(commandLine(Main::evaluator).execute(args));
+    }
+
+    /** An evaluator whose calculations know for which edition they run. */
+    private static Evaluator evaluator(Edition edition) {
+        CalcOptions options = CalcOptions.standard();
+        return JShellEvaluator.start(edition == Edition.SOLUTION ? options
+                : options.plusFlag("-D" + Edition.PROPERTY + "=" + edition.word()));
     }
 
     /** The commands; cells run in what {@code evaluator} starts. */
     static CommandLine commandLine(Supplier<? extends Evaluator> evaluator) {
+        return commandLine((Edition edition) -> evaluator.get());
+    }
+
+    /** The commands; cells run in what {@code evaluator} starts for an edition. */
+    static CommandLine commandLine(Function<Edition, ? extends Evaluator> evaluator) {
+        Supplier<Evaluator> ordinary = () -> evaluator.apply(Edition.SOLUTION);
         return new CommandLine(new Main())
                 .addSubcommand(new RunCommand(evaluator))
-                .addSubcommand(new RecheckCommand(evaluator))
+                .addSubcommand(new RecheckCommand(ordinary))
                 .addSubcommand(new RegisterCommand())
-                .addSubcommand(new KernelCommand(evaluator))
+                .addSubcommand(new KernelCommand(ordinary))
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new OneLine());
     }
 

@@ -7,27 +7,48 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Optional;
+import kingpost.kernel.document.Edition;
 
 /**
  * Where a run's results go. A file is replaced only once its new content is complete.
  *
- * @param notebook the notebook with its outputs
- * @param page     the page
+ * @param folder   of all files but a notebook that is run in place
+ * @param name     what the files are called, without ending
+ * @param notebook the notebook to be written over, when it is run in place
  */
-record ResultFiles(Path notebook, Path page) {
+record ResultFiles(Path folder, String name, Optional<Path> notebook) {
 
     /**
      * Files for a run of {@code source}.
      *
-     * @param inPlace the notebook is written to the source itself
+     * @param inPlace the solution's notebook is written to the source itself
      * @param out     folder asked for; without one: beside the source if in place, else {@code out} here
      */
     static ResultFiles of(Path source, boolean inPlace, Optional<Path> out) {
         Path absolute = source.toAbsolutePath().normalize();
         String name = absolute.getFileName().toString().replaceFirst("\\.ipynb$", "");
         Path folder = out.orElseGet(() -> inPlace ? absolute.getParent() : Path.of("out")).toAbsolutePath().normalize();
-        Path notebook = inPlace ? absolute : folder.resolve(name + "-executed.ipynb");
-        return new ResultFiles(notebook, folder.resolve(name + ".html"));
+        return new ResultFiles(folder, name, inPlace ? Optional.of(absolute) : Optional.empty());
+    }
+
+    /** The same for one of several documents of the notebook. */
+    ResultFiles named(String suffix) {
+        return new ResultFiles(folder, name + "-" + suffix, Optional.empty());
+    }
+
+    /** The file of one form of one edition. */
+    Path file(Form form, Edition edition) {
+        boolean executed = form == Form.IPYNB && edition == Edition.SOLUTION;
+        if (executed && notebook.isPresent()) {
+            return notebook.get();
+        }
+        String suffix = edition != Edition.SOLUTION ? "-" + edition.word() : executed ? "-executed" : "";
+        return folder.resolve(name + suffix + form.ending());
+    }
+
+    /** A file beside the documents. */
+    Path beside(String suffix) {
+        return folder.resolve(name + suffix);
     }
 
     /**
@@ -36,12 +57,14 @@ record ResultFiles(Path notebook, Path page) {
      * @throws CommandProblem they cannot
      */
     void prepare() {
-        prepare(page.getParent());
-        prepare(notebook.getParent());
-        if (Files.exists(notebook) && !Files.isWritable(notebook)) {
-            throw new CommandProblem("Notebook " + notebook + ": cannot be written; change its permissions, or run without "
-                    + "--in-place.");
-        }
+        prepare(folder);
+        notebook.ifPresent(file -> {
+            prepare(file.getParent());
+            if (Files.exists(file) && !Files.isWritable(file)) {
+                throw new CommandProblem("Notebook " + file + ": cannot be written; change its permissions, or run without "
+                        + "--in-place.");
+            }
+        });
     }
 
     private static void prepare(Path folder) {
@@ -54,23 +77,23 @@ record ResultFiles(Path notebook, Path page) {
         }
     }
 
-    void writeNotebook(String text) {
-        write(notebook, text);
-    }
-
-    void writePage(String text) {
-        write(page, text);
-    }
-
-    private static void write(Path file, String text) {
+    /**
+     * Writes a file whole.
+     *
+     * @throws CommandProblem it cannot be written
+     */
+    static void write(Path file, byte[] content) {
         try {
-            Path whole = Files.writeString(file.resolveSibling("." + file.getFileName() + ".new"), text,
-                    StandardCharsets.UTF_8);
+            Path whole = Files.write(file.resolveSibling("." + file.getFileName() + ".new"), content);
             move(whole, file);
         } catch (IOException e) {
             throw new CommandProblem("File " + file + ": cannot be written (" + reason(e)
                     + "); choose another folder with --out DIR.", e);
         }
+    }
+
+    static void write(Path file, String text) {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 
     private static void move(Path from, Path to) throws IOException {

@@ -5,10 +5,14 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import kingpost.kernel.document.Cell;
 import kingpost.kernel.document.Notebook;
 import kingpost.kernel.document.Trees;
+import org.jsoup.Jsoup;
+import org.jsoup.helper.W3CDom;
 
 /**
  * A notebook as an HTML page that stands alone. The same notebook is always the same page.
@@ -66,7 +70,7 @@ public final class NotebookPage {
                 <meta name="viewport" content="width=device-width, initial-scale=1">
                 <meta name="color-scheme" content="light dark">
                 <meta name="generator" content="Kingpost">
-                <title>%s</title>
+                %s<title>%s</title>
                 <style>
                 %s</style>
                 </head>
@@ -75,7 +79,25 @@ public final class NotebookPage {
                 %s</main>
                 %s</body>
                 </html>
-                """.formatted(POLICY, title, styleSheet(), cells, foot());
+                """.formatted(POLICY, facts(), title, styleSheet(), cells, foot());
+    }
+
+    /** The whole page as a tree, for other media than the screen. */
+    public org.w3c.dom.Document tree() {
+        return new W3CDom().namespaceAware(false).fromJsoup(Jsoup.parse(html()));
+    }
+
+    /** What went into the run, as the notebook's metadata has it. */
+    private String facts() {
+        StringBuilder facts = new StringBuilder();
+        Trees.map(notebook.metadata(), "kingpost").forEach((name, value) -> facts.append("<meta name=\"kingpost-")
+                .append(Markup.text(name)).append("\" content=\"").append(Markup.text(said(value))).append("\">\n"));
+        return facts.toString();
+    }
+
+    private static String said(Object value) {
+        return value instanceof Map<?, ?> map ? map.entrySet().stream().map(each -> each.getKey() + " = " + each.getValue())
+                .collect(Collectors.joining("; ")) : String.valueOf(value);
     }
 
     private String foot() {

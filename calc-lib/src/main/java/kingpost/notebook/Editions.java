@@ -1,0 +1,37 @@
+package kingpost.notebook;
+
+import java.util.Map;
+import java.util.Optional;
+import kingpost.derivation.Derivation;
+import kingpost.explain.AnswerKey;
+import kingpost.explain.Handout;
+import kingpost.render.Edition;
+import kingpost.render.Exhibit;
+import kingpost.render.PlainRenderer;
+import kingpost.statics.Solution;
+import kingpost.truss.TrussModel;
+
+/** What a truss and its solution show in a handout and in a key. */
+final class Editions {
+
+    private Editions() {
+    }
+
+    /** The truss alone: in a handout its problem, in a key nothing. */
+    static Optional<Map<String, Object>> of(TrussModel truss, Edition edition) {
+        return edition == Edition.HANDOUT
+                ? Optional.of(marked(Handout.problem(truss), edition, truss, false)) : Optional.empty();
+    }
+
+    /** Anything worked out of it: in a handout the problem with room for the work, in a key the answers. */
+    static Optional<Map<String, Object>> of(Solution solution, Edition edition) {
+        TrussModel truss = solution.truss();
+        return Optional.of(edition == Edition.HANDOUT ? marked(Handout.of(truss), edition, truss, true)
+                : marked(AnswerKey.of(solution), edition, truss, true));
+    }
+
+    private static Map<String, Object> marked(Derivation derivation, Edition edition, TrussModel truss, boolean whole) {
+        String problem = new PlainRenderer().render(Handout.problem(truss));
+        return Exhibit.of(derivation).madeFor(edition, Integer.toHexString(problem.hashCode()), whole).show();
+    }
+}
