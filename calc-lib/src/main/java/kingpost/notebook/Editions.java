@@ -31,7 +31,11 @@ final class Editions {
     }
 
     private static Map<String, Object> marked(Derivation derivation, Edition edition, TrussModel truss, boolean whole) {
-        String problem = new PlainRenderer().render(Handout.problem(truss));
-        return Exhibit.of(derivation).madeFor(edition, Integer.toHexString(problem.hashCode()), whole).show();
+        return Exhibit.of(derivation).madeFor(edition, about(truss), whole).show();
+    }
+
+    /** A mark of the problem that a truss poses: the same for the same problem. */
+    static String about(TrussModel truss) {
+        return Integer.toHexString(new PlainRenderer().render(Handout.problem(truss)).hashCode());
     }
 }

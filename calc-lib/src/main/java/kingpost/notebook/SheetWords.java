@@ -71,13 +71,8 @@ public final class SheetWords {
     }
 
     /** A value worked out from names above it, in a unit that suits. */
-    public static Quantity formula(String name, String text, String description) {
-        return formula(name, text, description, "");
-    }
-
-    /** A value worked out from names above it, in a unit that suits, and where the formula comes from. */
-    public static synchronized Quantity formula(String name, String text, String description, String reference) {
-        return shown(sheet.formula(name, text, description, reference)).value();
+    public static synchronized Quantity formula(String name, String text, String description) {
+        return shown(sheet.formula(name, text, description)).value();
     }
 
     /** A comparison with its verdict: {@code check("sigma <= f_all", "tie")}. */

@@ -1,7 +1,9 @@
 package kingpost.notebook;
 
 import java.util.Map;
+import java.util.Optional;
 import kingpost.marking.Marker;
+import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
 import kingpost.variant.Variant;
@@ -32,13 +34,13 @@ public final class TrussVariant implements Showable {
     }
 
     /** What a student gets: problem, figure, free bodies and a table to fill in; no answer is in it. */
-    public Exhibit handout() {
-        return Exhibit.of(variant.handout());
+    public MadeFor handout() {
+        return new MadeFor(Edition.HANDOUT, Editions.about(variant.truss()), Exhibit.of(variant.handout()));
     }
 
     /** The answers and nothing else. */
-    public Exhibit key() {
-        return Exhibit.of(variant.key());
+    public MadeFor key() {
+        return new MadeFor(Edition.KEY, Editions.about(variant.truss()), Exhibit.of(variant.key()));
     }
 
     /** Marks one person's answers to this variant. */
@@ -54,6 +56,11 @@ public final class TrussVariant implements Showable {
     @Override
     public Map<String, Object> show() {
         return figure().show();
+    }
+
+    @Override
+    public Optional<Map<String, Object>> show(Edition edition) {
+        return edition == Edition.SOLUTION ? Optional.of(show()) : Editions.of(variant.truss(), edition);
     }
 
     @Override
