@@ -7,6 +7,7 @@ import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -98,9 +99,12 @@ record ParameterTable(Set<String> parameters, List<Row> rows) {
     /** A table as text with commas; a cell that a spreadsheet would take for a formula is kept from being one. */
     static String written(List<List<String>> lines) {
         StringWriter text = new StringWriter();
-        CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text);
-        lines.forEach(line -> writer.writeRecord(line.stream()
-                .map(cell -> cell.matches("(?s)[=+@\t\r].*") ? "'" + cell : cell).toList()));
+        try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
+            lines.forEach(line -> writer.writeRecord(line.stream()
+                    .map(cell -> cell.matches("(?s)[=+@\t\r].*") ? "'" + cell : cell).toList()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
         return text.toString();
     }
 }
