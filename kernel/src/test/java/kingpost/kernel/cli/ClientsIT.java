@@ -9,6 +9,9 @@ import java.net.ConnectException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.Socket;
+import java.net.StandardProtocolFamily;
+import java.net.UnixDomainSocketAddress;
+import java.nio.channels.ServerSocketChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -119,8 +122,7 @@ class ClientsIT {
         Path shell = sockets.resolve("k-" + fields.get("shell_port"));
         Path control = sockets.resolve("k-" + fields.get("control_port"));
         assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(shell)));
-        SocketClient signer = new SocketClient(Map.of("key", KernelUnderTest.KEY, "ip", "127.0.0.1", "shell_port", 1,
-                "control_port", 1, "stdin_port", 1, "iopub_port", 1, "hb_port", 1));
+        SocketClient signer = SocketClient.unconnected();
         try (RawPeer peer = RawPeer.unix(shell); RawPeer end = RawPeer.unix(control)) {
             peer.shakeHands("DEALER", "c").sendMessage(signer.signed(signer.header("execute_request"), Map.of(),
                     Map.of("code", "1 + 1")));
@@ -203,6 +205,42 @@ class ClientsIT {
             Optional<Received> late = client.await(On.IOPUB, message -> message.type().equals("stream"),
                     Duration.ofSeconds(5));
             assertEquals(id, late.orElseThrow().parentId());
+        }
+    }
+
+    @Test
+    void startsAgainAtOnceOnThePortsOfTheKernelBefore() {
+        kernel = KernelUnderTest.start(folder, evaluator);
+        Map<String, Object> ports = kernel.connection();
+        for (int i = 0; i < 3; i++) {
+            try (SocketClient client = kernel.connect()) {
+                assertEquals("ok", client.reply(On.SHELL, client.execute("1 + 1")).text("status"));
+                client.ask(On.CONTROL, "shutdown_request", Map.of("restart", true));
+                assertEquals(0, kernel.exitStatus(), kernel.errors());
+            }
+            kernel = KernelUnderTest.start(folder, ports, ScriptedEvaluator.withUsualCells());
+        }
+        try (SocketClient client = kernel.connect()) {
+            assertEquals("ok", client.reply(On.SHELL, client.execute("1 + 1")).text("status"));
+        }
+    }
+
+    @Test
+    void replacesTheSocketsOfAKernelThatWasKilled() throws Exception {
+        Path sockets = Files.createTempDirectory("kp");
+        for (int i = 1; i <= 5; i++) {
+            try (ServerSocketChannel left = ServerSocketChannel.open(StandardProtocolFamily.UNIX)) {
+                left.bind(UnixDomainSocketAddress.of(sockets.resolve("k-" + i)));
+            }
+        }
+        kernel = KernelUnderTest.start(folder, Map.of("transport", "ipc", "ip", sockets.resolve("k").toString(),
+                "shell_port", 1, "iopub_port", 2, "stdin_port", 3, "control_port", 4, "hb_port", 5), evaluator);
+        SocketClient signer = SocketClient.unconnected();
+        try (RawPeer end = RawPeer.unixOnceItListens(sockets.resolve("k-4"))) {
+            end.shakeHands("DEALER", "c").sendMessage(signer.signed(signer.header("shutdown_request"), Map.of(), Map.of()));
+            assertEquals(0, kernel.exitStatus(), kernel.errors());
+        } finally {
+            signer.close();
         }
     }
 

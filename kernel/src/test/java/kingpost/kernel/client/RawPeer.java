@@ -41,6 +41,21 @@ public final class RawPeer implements AutoCloseable {
         return new RawPeer(UnixDomainSocketAddress.of(path));
     }
 
+    /** The same once somebody listens there, within ten seconds. */
+    public static RawPeer unixOnceItListens(Path path) throws IOException {
+        long end = System.nanoTime() + 10_000_000_000L;
+        while (true) {
+            try {
+                return unix(path);
+            } catch (IOException notYet) {
+                if (System.nanoTime() > end) {
+                    throw notYet;
+                }
+                LockSupport.parkNanos(10_000_000);
+            }
+        }
+    }
+
     /** Shakes hands as a socket of this type and waits for the other's half. */
     public RawPeer shakeHands(String type, String identity) throws IOException {
         send(greeting());

@@ -49,6 +49,12 @@ public final class SocketClient implements AutoCloseable {
         this(file, UUID.randomUUID().toString(), 0);
     }
 
+    /** For signing only: nobody listens where it connects. */
+    public static SocketClient unconnected() {
+        return new SocketClient(Map.of("key", KernelUnderTest.KEY, "ip", "127.0.0.1", "shell_port", 1,
+                "control_port", 1, "stdin_port", 1, "iopub_port", 1, "hb_port", 1));
+    }
+
     /** A client that, when it does not read, holds few messages. */
     public static SocketClient withSmallQueue(Map<String, Object> file) {
         return new SocketClient(file, UUID.randomUUID().toString(), 1);

@@ -42,6 +42,13 @@ class NotebookClientsIT {
     }
 
     @Test
+    void speaksOverUnixSocketsWithTheReferenceClient() throws IOException {
+        // a socket's path must be short
+        Path sockets = Files.createTempDirectory("kp");
+        System.out.println(frontEnd.script(240, "unix_sockets.py", sockets).expectSuccess().output());
+    }
+
+    @Test
     void runsACellFileThroughNbclient() throws IOException {
         Path executed = runThroughNbclient(sample());
         Cell.Code cell = (Cell.Code) NotebookReader.read(executed).cells().get(1);

@@ -59,7 +59,7 @@ class WireFuzzTest {
         evil.incrementAndGet();
         return ScriptedEvaluator.nothing();
     });
-    private final Brackets brackets = new Brackets(MESSAGES > 1_000_000 ? 20 : 1);
+    private final Brackets brackets = new Brackets(MESSAGES > 500_000 ? 20 : 1);
     private KernelSession session = newSession();
     private final Logger log = Logger.getLogger("kingpost.session");
 
