@@ -37,6 +37,7 @@ final class TrussWords {
     private static String support(Support support) {
         return switch (support.kind()) {
             case PIN -> "a pin at " + support.joint();
+            case BALL -> "a ball at " + support.joint();
             case ROLLER -> "a roller at " + support.joint() + normal(support);
             case LINK -> "a link at " + support.joint();
         };

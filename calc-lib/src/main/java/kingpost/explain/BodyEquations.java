@@ -24,9 +24,11 @@ import kingpost.truss.Load;
 final class BodyEquations {
 
     private final Notation notation;
+    private final boolean isInSpace;
 
     BodyEquations(Notation notation) {
         this.notation = notation;
+        this.isInSpace = notation.truss().isSpace();
     }
 
     /** Symbols, numbers, and the answer where the equation gives one. */
@@ -58,9 +60,12 @@ final class BodyEquations {
         return EquationLine.of(notation.symbol(unknown), Relator.EQUAL, notation.answer(value)).remarked(remark);
     }
 
-    private static Expression lead(Kind kind) {
+    private Expression lead(Kind kind) {
         if (kind instanceof Kind.Along along) {
-            return JointEquations.lead(along.axis());
+            return JointEquations.lead(along.axis(), isInSpace);
+        }
+        if (kind instanceof Kind.MomentAbout about) {
+            return Expressions.equal(Expressions.sigma(Expressions.symbol("M", line(about))), Expressions.number(0));
         }
         Expression moment = Expressions.symbol("M", point((Kind.Moment) kind));
         return Expressions.equal(Expressions.product(Sense.COUNTERCLOCKWISE, Expressions.sigma(moment)),
@@ -70,6 +75,12 @@ final class BodyEquations {
     /** The joint about which moments are taken, or a letter for a point that is no joint. */
     static String point(Kind.Moment moment) {
         return moment.joint().isEmpty() ? "O" : moment.joint();
+    }
+
+    /** "A,x" for the line through A along x, "A\u2013B" for that through A and B. */
+    static String line(Kind.MomentAbout about) {
+        return about.to().isEmpty() ? about.through() + "," + about.axis().label()
+                : about.through() + "\u2013" + about.to();
     }
 
     private List<Share> shares(Term term, Kind kind) {
@@ -90,11 +101,13 @@ final class BodyEquations {
     private Share along(Term term, Kind.Along along, Expression symbol, Expression value) {
         boolean first = along.axis().label().equals("x");
         if (componentsOf(term.source()) instanceof Load.Components load) {
-            Expression part = Notation.given((first ? load.fx() : load.fy()).abs());
+            Expression part = Notation.given((first ? load.fx() : along.axis().label().equals("z") ? load.fz()
+                    : load.fy()).abs());
             return Share.ofSum(term.factor() < 0, Cosine.of(Vector.X, Vector.X, true), part, part);
         }
-        return Share.ofSum(term.factor() < 0, Cosine.of(direction(term), along.axis().direction(), first),
-                symbol, value);
+        Cosine cosine = isInSpace ? Cosine.inSpace(direction(term), along.axis().direction())
+                : Cosine.of(direction(term), along.axis().direction(), first);
+        return Share.ofSum(term.factor() < 0, cosine, symbol, value);
     }
 
     /** A component of an inclined force with its own arm. */

@@ -16,8 +16,9 @@ import kingpost.units.EngineeringFormat;
  * @param fraction its size, where that is a simple fraction
  * @param degrees  acute angle between the force and the first axis
  * @param first    whether this is the share along the first axis (its cosine) or across it (its sine)
+ * @param plain    whether its number stands in the equation at once, as in space, where a table tells it
  */
-record Cosine(Optional<Fraction> fraction, double degrees, boolean first) {
+record Cosine(Optional<Fraction> fraction, double degrees, boolean first, boolean plain) {
 
     private static final BigInteger LARGEST = BigInteger.valueOf(150);
     private static final EngineeringFormat ANGLE = EngineeringFormat.standard().keepingUnits().withFigures(4);
@@ -31,7 +32,13 @@ record Cosine(Optional<Fraction> fraction, double degrees, boolean first) {
         double along = Math.abs(force.dot(axis));
         double across = force.cross(axis).norm();
         double degrees = first ? Math.toDegrees(Math.atan2(across, along)) : Math.toDegrees(Math.atan2(along, across));
-        return new Cosine(fraction(force, axis), degrees, first);
+        return new Cosine(fraction(force, axis), degrees, first, false);
+    }
+
+    /** In space: a fraction where it is a simple one, else a decimal. */
+    static Cosine inSpace(Vector force, Vector axis) {
+        Cosine cosine = of(force, axis, true);
+        return new Cosine(cosine.fraction, cosine.degrees, true, true);
     }
 
     boolean isWhole() {
@@ -40,12 +47,12 @@ record Cosine(Optional<Fraction> fraction, double degrees, boolean first) {
 
     /** Whether the symbols hide a number: a cosine or sine still to be put in. */
     boolean isTrigonometric() {
-        return fraction.isEmpty();
+        return fraction.isEmpty() && !plain;
     }
 
     /** With the slope's fraction or the angle. */
     Expression symbolic() {
-        return fraction.<Expression>map(Cosine::fraction).orElseGet(() -> first
+        return plain ? numeric() : fraction.<Expression>map(Cosine::fraction).orElseGet(() -> first
                 ? Expressions.cos(angle(degrees)) : Expressions.sin(angle(degrees)));
     }
 

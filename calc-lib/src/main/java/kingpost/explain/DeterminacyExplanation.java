@@ -124,7 +124,9 @@ public final class DeterminacyExplanation {
             return switch (mechanism.cause()) {
                 case TOO_FEW -> missing == 1 ? "To hold it, one more member or reaction is needed."
                         : "To hold it, " + Series.number(missing) + " more members or reactions are needed.";
-                case REACTIONS_DO_NOT_HOLD -> "There are enough reactions, but they are parallel or their lines meet in"
+                case REACTIONS_DO_NOT_HOLD -> mechanism.count().dimension() == 3 ? "There are enough reactions, but together"
+                        + " they leave the truss free to move or to turn as a whole. Turn or move a support."
+                        : "There are enough reactions, but they are parallel or their lines meet in"
                         + " one point, and so they do not hold the truss as a whole. Turn or move a support.";
                 case MEMBERS_MISPLACED -> "There are enough members, but one part has more than it needs and another too"
                         + " few. Take a member from where it is spare and brace what moves.";

@@ -48,7 +48,9 @@ final class Given {
         }
         blocks.addAll(new GatheredLoads(notation, truss).blocks());
         blocks.add(Prose.of("Lengths are in " + notation.lengthLabel() + ", forces in " + notation.forceLabel()
-                + ". Take x to the right and y up, and moments positive counter-clockwise. A member's force is positive"
+                + ". " + (truss.isSpace()
+                ? "Take x to the right, y up and z towards the reader, and moments positive by the right-hand rule."
+                : "Take x to the right and y up, and moments positive counter-clockwise.") + " A member's force is positive"
                 + " when the member pulls on its joints (tension) and negative when it pushes on them (compression);"
                 + " reactions are the forces that the supports exert on the truss."));
         blocks.add(Prose.of("Answers are shown to three significant figures. What is carried from one step to the"
@@ -78,7 +80,7 @@ final class Given {
 
     private static String held(Support support, Source.OfReaction reaction) {
         String way = " (positive when it acts " + Heading.words(Heading.vector(reaction.direction())) + ")";
-        return support.kind() == Support.Kind.PIN ? "" : way;
+        return support.reactions().size() > 1 ? "" : way;
     }
 
     private List<Phrase> loads() {
@@ -101,8 +103,11 @@ final class Given {
 
     private Phrase load(Load load) {
         if (load instanceof Load.Components parts && !Heading.isUpright(Heading.vector(load.direction()))) {
-            return Phrase.of("A load with the components ").math(Notation.given(parts.fx())).text(" along x and ")
-                    .math(Notation.given(parts.fy())).text(" along y acts on joint ").strong(load.joint());
+            Phrase said = Phrase.of("A load with the components ").math(Notation.given(parts.fx()));
+            Phrase both = truss.isSpace() ? said.text(" along x, ").math(Notation.given(parts.fy())).text(" along y and ")
+                    .math(Notation.given(parts.fz())).text(" along z")
+                    : said.text(" along x and ").math(Notation.given(parts.fy())).text(" along y");
+            return both.text(" acts on joint ").strong(load.joint());
         }
         Phrase size = Phrase.of("A load of ").math(notation.loadAmount(load));
         Vector way = Heading.vector(load.direction());

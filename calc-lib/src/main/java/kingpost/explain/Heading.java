@@ -25,9 +25,9 @@ final class Heading {
         return ROUND[Math.floorMod(Math.round(eighths), ROUND.length)];
     }
 
-    /** Whether it lies along x or y. */
+    /** Whether it lies along x, y or z. */
     static boolean isUpright(Vector direction) {
-        return isHorizontal(direction) || isVertical(direction);
+        return isHorizontal(direction) || isVertical(direction) || isAlongZ(direction);
     }
 
     static boolean isHorizontal(Vector direction) {
@@ -38,13 +38,23 @@ final class Heading {
         return Math.abs(direction.x()) <= ALMOST * direction.norm() && Math.abs(direction.z()) <= ALMOST * direction.norm();
     }
 
+    private static boolean isAlongZ(Vector direction) {
+        return Math.hypot(direction.x(), direction.y()) <= ALMOST * direction.norm();
+    }
+
     /** How a reaction of {@code value} acts on the truss; nothing for zero. */
     static String words(Source.OfReaction reaction, double value) {
         return value == 0 ? "" : words(vector(reaction.direction()).times(Math.signum(value)));
     }
 
-    /** "upwards", "to the left", "downwards to the right". */
+    /** "upwards", "to the left", "downwards to the right"; in space "towards the reader", "along (−1, 1, 2)". */
     static String words(Vector direction) {
+        if (isAlongZ(direction)) {
+            return direction.z() > 0 ? "towards the reader" : "away from the reader";
+        }
+        if (Math.abs(direction.z()) > ALMOST * direction.norm()) {
+            return "along (" + plain(direction.x()) + ", " + plain(direction.y()) + ", " + plain(direction.z()) + ")";
+        }
         return switch (isHorizontal(direction) ? (direction.x() > 0 ? Sense.RIGHT : Sense.LEFT)
                 : isVertical(direction) ? (direction.y() > 0 ? Sense.UP : Sense.DOWN) : inclined(direction)) {
             case RIGHT -> "to the right";
@@ -57,6 +67,10 @@ final class Heading {
             case DOWN_LEFT -> "downwards to the left";
             case COUNTERCLOCKWISE -> "counter-clockwise";
         };
+    }
+
+    private static String plain(double number) {
+        return Notation.four(number).digits().replace('-', '\u2212');
     }
 
     private static Sense inclined(Vector direction) {

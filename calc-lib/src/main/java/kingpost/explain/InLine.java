@@ -58,5 +58,15 @@ final class InLine {
             join(finding.first(), finding.second());
             return null;
         }
+
+        @Override
+        public Void notInOnePlane(Finding.NotInOnePlane finding) {
+            return null;
+        }
+
+        @Override
+        public Void outOfPlane(Finding.OutOfPlane finding) {
+            return null;
+        }
     }
 }

@@ -38,7 +38,11 @@ public final class InspectionExplanation {
         List<Block> blocks = new ArrayList<>();
         int rounds = inspection.findings().stream().mapToInt(Finding::round).max().orElse(0);
         if (rounds == 0) {
-            blocks.add(Prose.of("Before calculating, look at each joint without a load or a support: where two members"
+            blocks.add(Prose.of(notation.truss().isSpace() ? "Before calculating, look at each joint without a load or a"
+                    + " support: where three members meet that do not lie in one plane, none of them carries anything, and"
+                    + " where all members but one lie in one plane, that one carries nothing. No joint of this truss is"
+                    + " such a joint."
+                    : "Before calculating, look at each joint without a load or a support: where two members"
                     + " meet that are not in line, both carry nothing, and where three meet of which two are in line,"
                     + " the third carries nothing. No joint of this truss is such a joint."));
         }
@@ -202,6 +206,29 @@ public final class InspectionExplanation {
             return at(f.joint()).then(names(List.of(f.first(), f.second())))
                     .text(variety.of("same force", " are in line and alone here, so one hands its force on to the other: ",
                             " again only pass a force along: ")).then(same(f.first(), f.second())).text(".");
+        }
+
+        @Override
+        public Phrase notInOnePlane(Finding.NotInOnePlane f) {
+            Phrase all = names(f.members());
+            Phrase zero = zero(f.members().toArray(Member[]::new)).text(".");
+            return at(f.joint()).then(variety.of("not in one plane",
+                    Phrase.of("only ").then(all).text(" meet here, not in one plane, and nothing else acts. Across the plane of"
+                            + " any two of them the third would be alone, so none can carry anything: ").then(zero),
+                    Phrase.of("again three members that do not lie in one plane, and no load: ").then(zero)));
+        }
+
+        @Override
+        public Phrase outOfPlane(Finding.OutOfPlane f) {
+            String idle = f.idle().name();
+            Phrase others = names(f.inPlane());
+            Phrase rest = !f.loaded() ? others.text(f.inPlane().size() == 1 ? " is the only other member" : " lie in one plane")
+                    : f.inPlane().isEmpty() ? Phrase.of("what acts here from outside lies in one plane")
+                    : Phrase.of("what acts here from outside lies in one plane with ").then(others);
+            Phrase follows = zero(f.idle()).text(".");
+            return at(f.joint()).then(rest).then(variety.of("out of plane",
+                    Phrase.of("; out of it only " + idle + " could act, and nothing would balance it, so ").then(follows),
+                    Phrase.of(", which leaves " + idle + " alone across it: ").then(follows)));
         }
 
         private Phrase either(Member first, Member second) {

@@ -22,10 +22,12 @@ final class JointEquations {
     private final Notation notation;
     private final Step.Axes axes;
     private final List<JointForce> forces;
+    private final boolean isInSpace;
     private final List<Source> solved = new ArrayList<>();
 
     JointEquations(Notation notation, Step.Axes axes, List<JointForce> forces) {
         this.notation = notation;
+        this.isInSpace = notation.truss().isSpace();
         this.axes = axes;
         this.forces = forces;
     }
@@ -35,7 +37,7 @@ final class JointEquations {
         List<EquationLine> lines = equation.terms().size() > 1 ? lines(equation, false) : new ArrayList<>();
         solved.add(answer.unknown());
         EquationLine line = answerLine(answer);
-        lines.add(lines.isEmpty() ? line.ledBy(lead(equation.axis())) : line);
+        lines.add(lines.isEmpty() ? line.ledBy(lead(equation.axis(), isInSpace)) : line);
         return new Equations(lines);
     }
 
@@ -73,12 +75,15 @@ final class JointEquations {
 
     private List<EquationLine> lines(AxisEquation equation, boolean check) {
         List<Share> shares = equation.terms().stream().map(term -> share(term, equation.axis())).toList();
-        return Share.lines(shares, lead(equation.axis()), check);
+        return Share.lines(shares, lead(equation.axis(), isInSpace), check);
     }
 
-    /** The sum's name with the sense that counts as positive. */
-    static Expression lead(AxisEquation.Axis axis) {
+    /** The sum's name with the sense that counts as positive; in space without, as arrows on paper tell two axes only. */
+    static Expression lead(AxisEquation.Axis axis, boolean isInSpace) {
         Expression sum = Expressions.sigma(Expressions.symbol("F", axis.label()));
+        if (isInSpace) {
+            return Expressions.equal(sum, Expressions.number(0));
+        }
         return Expressions.equal(Expressions.product(Heading.sense(axis.direction()), sum), Expressions.number(0));
     }
 
@@ -86,11 +91,12 @@ final class JointEquations {
         JointForce force = term.force();
         boolean first = axis.label().startsWith("x") || force.along().z() != 0;
         if (force.source() instanceof Source.OfLoad of && of.load() instanceof Load.Components parts
-                && axes instanceof Step.Axes.Conventional) {
+                && (axes instanceof Step.Axes.Conventional || isInSpace && !axis.label().equals("n"))) {
             Expression part = Notation.given(component(parts, axis).abs());
             return Share.ofSum(term.cosine() < 0, Cosine.of(axis.direction(), axis.direction(), true), part, part);
         }
-        Cosine cosine = Cosine.of(force.along(), exactly(axis.direction()), first);
+        Cosine cosine = isInSpace ? Cosine.inSpace(force.along(), axis.direction())
+                : Cosine.of(force.along(), exactly(axis.direction()), first);
         Expression symbol = notation.symbol(force.source());
         boolean isKnown = force.known() || solved.contains(force.source());
         boolean isLoad = force.source() instanceof Source.OfLoad;

@@ -19,6 +19,7 @@ import kingpost.statics.Inspection;
 import kingpost.statics.Solution;
 import kingpost.statics.Source;
 import kingpost.statics.Step;
+import kingpost.statics.Vector;
 
 /** One joint: why it is its turn, its free body, its equations and what their answers mean. */
 public final class JointExplanation {
@@ -108,7 +109,10 @@ public final class JointExplanation {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Prose(why.sentence(introduction.known(step))));
         blocks.addAll(Pictures.freeBody(notation.truss(), step, variety.isFirst("free body")));
-        Phrase geometry = axes(step).sentence(slopes.at(step));
+        if (notation.truss().isSpace()) {
+            blocks.addAll(new DirectionTable(notation).of(step));
+        }
+        Phrase geometry = notation.truss().isSpace() ? across(step) : axes(step).sentence(slopes.at(step));
         if (!geometry.isEmpty()) {
             blocks.add(new Prose(geometry));
         }
@@ -118,6 +122,21 @@ public final class JointExplanation {
             blocks.add(new Prose(meaning));
         }
         return blocks;
+    }
+
+    /** In space: the axis that leaves one unknown alone, where x, y and z do not. */
+    private Phrase across(Step.AtJoint step) {
+        if (!(step.axes() instanceof Step.Axes.Across across)) {
+            return Phrase.EMPTY;
+        }
+        List<Source> plane = across.plane();
+        Phrase others = Series.and(plane, source -> Phrase.of(notation.symbol(source)));
+        Phrase alone = Series.and(step.answers().stream().map(Step.Answer::unknown)
+                .filter(source -> !plane.contains(source)).toList(), source -> Phrase.of(notation.symbol(source)));
+        Vector n = across.direction();
+        return Phrase.of("Let n stand at right angles to the plane of ").then(others).text(", with the cosines (")
+                .math(Notation.four(n.x())).text(", ").math(Notation.four(n.y())).text(", ").math(Notation.four(n.z()))
+                .text("). Along n only ").then(alone).text(" is left of the unknowns.");
     }
 
     private Phrase axes(Step.AtJoint step) {
@@ -174,7 +193,7 @@ public final class JointExplanation {
         }
         if (!together.isEmpty()) {
             List<Source> unknowns = ((Role.Together) together.get(0).role()).unknowns();
-            blocks.add(new Prose(Phrase.of("Every equation holds more than one of ")
+            blocks.add(new Prose(Phrase.of(first ? "Every equation holds more than one of " : "The others each hold more than one of ")
                     .then(Series.and(unknowns, source -> Phrase.of(notation.symbol(source))))
                     .text(", so they are solved together.")));
             blocks.addAll(written.together(together, unknowns.stream().map(source -> answer(step, source)).toList()));

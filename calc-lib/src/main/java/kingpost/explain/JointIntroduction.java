@@ -36,9 +36,10 @@ final class JointIntroduction {
      */
     Phrase why(Step.AtJoint step, Optional<Step.AtJoint> previous, boolean last) {
         if (step.selection().reason() == Step.Selection.Reason.ONE_ACROSS) {
+            String flat = notation.truss().isSpace() ? "plane" : "line";
             return Phrase.of("No joint can be solved whole now. But at joint ").strong(step.joint())
                     .text(" all unknowns except ").then(unknowns(step))
-                    .text(" lie in one line, and a sum across that line holds none of them.");
+                    .text(" lie in one " + flat + ", and a sum across that " + flat + " holds none of them.");
         }
         if (previous.isEmpty()) {
             return first(step);

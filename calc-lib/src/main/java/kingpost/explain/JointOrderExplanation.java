@@ -43,8 +43,9 @@ public final class JointOrderExplanation {
             blocks.add(Prose.of("Nothing is left to calculate: inspection has told every member force."));
             return blocks;
         }
-        blocks.add(new Prose(Phrase.of("A joint gives two equations, so it can be worked when no more than two forces there"
-                + " are unknown.").sentence(atTheStart(start(solution)))
+        String number = notation.truss().isSpace() ? "three" : "two";
+        blocks.add(new Prose(Phrase.of("A joint gives " + number + " equations, so it can be worked when no more than "
+                + number + " forces there are unknown.").sentence(atTheStart(start(solution)))
                 .sentence("The order is then:")));
         blocks.add(new Listing(true, solution.steps().stream().filter(step -> !(step instanceof Step.Reactions))
                 .map(step -> step.accept(new Turns()).text(" for ")
@@ -108,7 +109,10 @@ public final class JointOrderExplanation {
 
     private List<Block> blocks(JointOrder order) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Prose.of("A joint gives two equations, so it can be worked when no more than two forces there are"
+        blocks.add(Prose.of(notation.truss().isSpace()
+                ? "A joint gives three equations, so it can be worked when no more than three forces there are unknown,"
+                + " and not all in one plane. " + reactions(order)
+                : "A joint gives two equations, so it can be worked when no more than two forces there are"
                 + " unknown, and not both in one line. " + reactions(order)));
         if (!order.turns().isEmpty()) {
             blocks.add(table(order));
@@ -119,7 +123,8 @@ public final class JointOrderExplanation {
         if (!order.stuckAt().isEmpty()) {
             blocks.add(new Prose(Phrase.of(order.turns().isEmpty() ? "No joint can be worked: at " : "There the way ends: at ")
                     .then(Series.names(order.stuckAt(), FEW))
-                    .text(" more than two forces stay unknown. A section through the truss has to help.")));
+                    .text(notation.truss().isSpace() ? " more than three forces stay unknown."
+                            : " more than two forces stay unknown. A section through the truss has to help.")));
         }
         return blocks;
     }

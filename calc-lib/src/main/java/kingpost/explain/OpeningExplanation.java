@@ -60,7 +60,8 @@ final class OpeningExplanation {
     List<Block> blocks(Step.JointsTogether step) {
         List<Block> blocks = new ArrayList<>();
         Phrase all = Series.and(step.answers(), answer -> Phrase.of(notation.symbol(answer.unknown())));
-        blocks.add(new Prose(stuck(step.stuck()).sentence(Phrase.of("No section leaves one unknown alone either. Joints ")
+        blocks.add(new Prose(stuck(step.stuck()).sentence(Phrase.of(notation.truss().isSpace() ? "Joints "
+                : "No section leaves one unknown alone either. Joints ")
                 .then(Series.names(step.joints())).text(" together have as many useful equations as unknowns, ").then(all)
                 .text(", so their equations are solved at once."))));
         List<JointForce> forces = step.forces().stream().map(Step.BodyForce::force).toList();

@@ -32,8 +32,9 @@ final class ReactionsExplanation {
         blocks.add(Prose.of(why(step.why())));
         blocks.addAll(Pictures.wholeTruss(notation.truss(), step));
         for (BodyEquation equation : step.equations()) {
-            blocks.add(new Prose(equation.kind() instanceof Kind.Moment moment
-                    ? momentIntro(equation, moment) : sumIntro(equation, (Kind.Along) equation.kind())));
+            blocks.add(new Prose(equation.kind() instanceof Kind.Moment moment ? momentIntro(equation, moment)
+                    : equation.kind() instanceof Kind.MomentAbout about ? lineIntro(equation, about)
+                    : sumIntro(equation, (Kind.Along) equation.kind())));
             blocks.add(equations.block(equation));
         }
         if (step.why() != Step.WhyReactions.MEMBER_NEEDS_THEM) {
@@ -46,11 +47,11 @@ final class ReactionsExplanation {
         return blocks;
     }
 
-    private static String why(Step.WhyReactions why) {
+    private String why(Step.WhyReactions why) {
         String whole = " Cut the truss free of its supports and treat it as one body: inside it the member forces come in"
                 + " pairs that cancel, so only loads and reactions enter.";
         return switch (why) {
-            case NO_JOINT_TO_START -> "A joint gives two equations, and at the moment every joint has more unknown forces"
+            case NO_JOINT_TO_START -> "A joint gives " + (notation.truss().isSpace() ? "three" : "two") + " equations, and at the moment every joint has more unknown forces"
                     + " than that. The reactions have to come first." + whole;
             case JOINTS_STOP_SHORT -> "Some joints could be worked straight away, but the way from joint to joint would"
                     + " stop before it had reached every member. With the reactions known it goes through." + whole;
@@ -60,6 +61,19 @@ final class ReactionsExplanation {
             case SECTION_NEEDS_THEM -> "Each part that the section leaves is held by a support, so the reactions come first."
                     + whole;
         };
+    }
+
+    private Phrase lineIntro(BodyEquation equation, Kind.MomentAbout about) {
+        Phrase line = about.to().isEmpty()
+                ? Phrase.of("the line through joint ").strong(about.through()).text(" along " + about.axis().label())
+                : Phrase.of("the line through joints ").strong(about.through()).text(" and ").strong(about.to());
+        Phrase passing = Series.and(about.passing(), source -> Phrase.of(notation.symbol(source)));
+        return about.passing().isEmpty() ? Phrase.of("Moments about ").then(line).text(" hold only ")
+                .then(unknown(equation)).text(" of the unknowns:")
+                : variety.of("moment about a line", Phrase.of("Take moments about ").then(line).text(": ").then(passing)
+                .text(about.passing().size() == 1 ? " meets it or runs along it and drops out, which leaves "
+                        : " meet it or run along it and drop out, which leaves ").then(unknown(equation)).text(" alone."),
+                Phrase.of("Moments about ").then(line).text(" keep ").then(passing).text(" out of the equation."));
     }
 
     private Phrase momentIntro(BodyEquation equation, Kind.Moment moment) {
@@ -125,7 +139,7 @@ final class ReactionsExplanation {
         Phrase symbol = Phrase.of(notation.symbol(reaction));
         String way = Heading.words(reaction, value);
         boolean pinned = notation.truss().supportsAt(reaction.joint()).stream()
-                .anyMatch(support -> support.kind() == kingpost.truss.Support.Kind.PIN);
+                .anyMatch(support -> support.reactions().size() > 1);
         return pinned
                 ? variety.of("reversed", symbol.text(" is negative: the reaction acts " + way + ", against the way it was drawn."),
                         Phrase.of("The minus sign of ").then(symbol).text(" turns that arrow too: it acts " + way + "."))

@@ -51,10 +51,13 @@ public final class SolutionExplanation {
         Step first = solution.steps().isEmpty() ? null : solution.steps().get(0);
         if (first != null && !(first instanceof Step.AtJoint)) {
             return List.of(Prose.of("The whole truss does not give the reactions: there are "
-                    + Series.number(solution.reactions().size()) + ", and each of its three equations holds two of them or"
+                    + Series.number(solution.reactions().size()) + ", and each of its "
+                    + (solution.truss().isSpace() ? "six" : "three") + " equations holds two of them or"
                     + " more. They come out on the way, from parts of the truss."));
         }
-        return List.of(Prose.of("The reactions can wait. There is a joint with no more than two unknown forces to start at,"
+        String number = solution.truss().isSpace() ? "three" : "two";
+        return List.of(Prose.of("The reactions can wait. There is a joint with no more than " + number
+                + " unknown forces to start at,"
                 + " and from it the joints lead to every member; the reactions then come out at the supports."));
     }
 

@@ -16,6 +16,10 @@ public final class Notebook {
     public static final Direction DOWN = Direction.DOWN;
     public static final Direction LEFT = Direction.LEFT;
     public static final Direction RIGHT = Direction.RIGHT;
+    /** Towards the reader, along z. */
+    public static final Direction NEAR = Direction.NEAR;
+    /** Away from the reader, against z. */
+    public static final Direction FAR = Direction.FAR;
 
     /** On plan: the length on which a roof load is given is the horizontal one. */
     public static final Measured ON_PLAN = Measured.ON_PLAN;
@@ -33,6 +37,11 @@ public final class Notebook {
     /** A direction by its slope: {@code slope(3, -4)} is 3 to the right and 4 down. */
     public static Direction slope(double run, double rise) {
         return Direction.slope(run, rise);
+    }
+
+    /** A direction in space by its slope: parts to the right, upwards and towards the reader. */
+    public static Direction slope(double x, double y, double z) {
+        return Direction.slope(x, y, z);
     }
 
     /** Shows a value now, before the cell ends. */

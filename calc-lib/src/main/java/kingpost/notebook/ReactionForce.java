@@ -1,6 +1,7 @@
 package kingpost.notebook;
 
 import java.util.List;
+import kingpost.units.CalculationException;
 import kingpost.units.Quantity;
 import kingpost.units.StructuralUnits;
 
@@ -10,9 +11,10 @@ import kingpost.units.StructuralUnits;
  * @param joint      the supported joint
  * @param x          component to the right
  * @param y          component upwards
+ * @param z          component towards the reader; zero for a planar truss
  * @param components each reaction the support gives, along its own direction
  */
-public record ReactionForce(String joint, Quantity x, Quantity y, List<Component> components) {
+public record ReactionForce(String joint, Quantity x, Quantity y, Quantity z, List<Component> components) {
 
     public ReactionForce {
         components = List.copyOf(components);
@@ -27,11 +29,19 @@ public record ReactionForce(String joint, Quantity x, Quantity y, List<Component
 
     /** Size of the reaction. */
     public Quantity magnitude() {
-        return Quantity.of(Math.hypot(x.getValue(), y.in(x.getUnit())), x.getUnit());
+        return Quantity.of(Math.hypot(Math.hypot(x.getValue(), y.in(x.getUnit())), z.in(x.getUnit())), x.getUnit());
     }
 
-    /** Direction in which it acts on the truss, degrees counter-clockwise from the right; 0 for no reaction. */
+    /**
+     * Direction in which it acts on the truss, degrees counter-clockwise from the right; 0 for no reaction.
+     *
+     * @throws CalculationException when it has a part towards the reader, so that no angle in the plane tells it
+     */
     public Quantity direction() {
+        if (z.getValue() != 0) {
+            throw new CalculationException("Reaction at " + joint + ": it has a part along z of " + z
+                    + ", so one angle does not tell its direction; use x(), y() and z().");
+        }
         return Quantity.of(Math.toDegrees(Math.atan2(y.in(x.getUnit()), x.getValue())),
                 StructuralUnits.deg);
     }

@@ -72,17 +72,19 @@ public final class TrussSolution implements Showable, NamesInQuotes {
         String name = TrussNames.support(truss(), joint);
         double x = 0;
         double y = 0;
+        double z = 0;
         List<ReactionForce.Component> components = new ArrayList<>();
         for (ReactionResult r : solution.reactions()) {
             if (r.reaction().joint().equals(name)) {
                 Direction direction = r.reaction().direction();
                 x += r.force() * direction.cosX();
                 y += r.force() * direction.cosY();
+                z += r.force() * direction.cosZ();
                 components.add(new ReactionForce.Component(r.reaction().symbol(), direction.words(),
                         inTrussUnit(r.force())));
             }
         }
-        return new ReactionForce(name, inTrussUnit(x), inTrussUnit(y), components);
+        return new ReactionForce(name, inTrussUnit(x), inTrussUnit(y), inTrussUnit(z), components);
     }
 
     /** The whole worked solution, in the order in which it is taught. */

@@ -22,6 +22,7 @@ final class Body {
     private final List<Force> forces = new ArrayList<>();
     private final double lengthFactor;
     private final double extent;
+    private final boolean space;
 
     /**
      * An outside force.
@@ -40,6 +41,7 @@ final class Body {
     private Body(Network network) {
         lengthFactor = Quantity.of(1, network.model().lengthUnit()).in(StructuralUnits.m);
         extent = network.extent();
+        space = network.dimension() == 3;
     }
 
     /** The whole truss. */
@@ -80,6 +82,10 @@ final class Body {
         return forces.stream().filter(f -> f.unknown() >= 0).toList();
     }
 
+    boolean isInSpace() {
+        return space;
+    }
+
     double extentInMetres() {
         return extent * lengthFactor;
     }
@@ -91,6 +97,13 @@ final class Body {
         return Math.abs(arm) <= Network.IN_LINE * Math.max(extent, reach.norm()) ? 0 : arm;
     }
 
+    /** Moment per newton about a line, in the truss's length unit; exactly zero where the force meets it. */
+    double arm(Force force, Vector point, Vector direction) {
+        Vector reach = force.at.minus(point);
+        double arm = reach.cross(force.unit).dot(direction);
+        return Math.abs(arm) <= Network.IN_LINE * Math.max(extent, reach.norm()) ? 0 : arm;
+    }
+
     /** Cosine of a force with an axis; exactly zero across it. */
     static double cosine(Force force, Axis axis) {
         double cosine = force.unit.dot(axis.direction());
@@ -98,6 +111,9 @@ final class Body {
     }
 
     double factor(Force force, Kind kind) {
+        if (kind instanceof Kind.MomentAbout about) {
+            return arm(force, about.point(), about.axis().direction());
+        }
         return kind instanceof Kind.Moment moment ? arm(force, moment.point())
                 : cosine(force, ((Kind.Along) kind).axis());
     }
@@ -122,7 +138,7 @@ final class Body {
             }
         }
         unknown.addAll(known);
-        return new BodyEquation(kind, unknown, role, kind instanceof Kind.Moment ? residual * lengthFactor : residual);
+        return new BodyEquation(kind, unknown, role, kind instanceof Kind.Along ? residual : residual * lengthFactor);
     }
 
     static double value(Force force, Values values) {

@@ -10,8 +10,8 @@ import kingpost.statics.AxisEquation.Axis;
 import kingpost.statics.BodyEquation.Kind;
 
 /**
- * Which equation of a body gives which unknown, found from the geometry alone: a moment about a point where all the
- * other unknowns pass, or a sum across a direction in which all the others lie.
+ * Which equation of a body gives which unknown, found from the geometry alone: a moment about a point where, or in
+ * space a line that, all the other unknowns pass, or a sum across a direction in which all the others lie.
  */
 final class BodyPlan {
 
@@ -35,10 +35,16 @@ final class BodyPlan {
 
     /**
      * For reactions: a moment about the held joint where most of them meet, then the sums, then any moment that is
-     * left. Ends where no equation holds one unknown.
+     * left; in space sums first, then moments about lines. Ends where no equation holds one unknown.
      */
     static List<Planned> ofReactions(Network network, Body body) {
         BodyPlan plan = new BodyPlan(network, body, body.unknowns());
+        if (network.dimension() == 3) {
+            while (plan.take(plan.candidatesInSpace(), f -> true)) {
+                continue;
+            }
+            return plan.plan;
+        }
         boolean more = true;
         while (more && !plan.open.isEmpty()) {
             List<Kind> candidates = new ArrayList<>();
@@ -114,6 +120,35 @@ final class BodyPlan {
             kinds.add(moment(force.name(), force.at()));
         }
         return kinds.stream().sorted((a, b) -> passing(b) - passing(a)).toList();
+    }
+
+    /** Sums along x, y and z; moments about lines along them through each held joint, and about lines from one to the next. */
+    private List<Kind> candidatesInSpace() {
+        List<Axis> axes = JointAxes.conventional(network);
+        List<Kind> kinds = new ArrayList<>();
+        axes.forEach(axis -> kinds.add(new Kind.Along(axis)));
+        List<Body.Force> held = new ArrayList<>();
+        for (Body.Force force : body.unknowns()) {
+            if (held.stream().noneMatch(h -> h.joint() == force.joint())) {
+                held.add(force);
+            }
+        }
+        for (Body.Force at : held) {
+            axes.forEach(axis -> kinds.add(momentAbout(at, "", axis)));
+        }
+        for (int i = 0; i < held.size(); i++) {
+            for (int k = i + 1; k < held.size(); k++) {
+                Vector reach = held.get(k).at().minus(held.get(i).at());
+                kinds.add(momentAbout(held.get(i), held.get(k).name(), new Axis("", reach.unit())));
+            }
+        }
+        return kinds;
+    }
+
+    private Kind momentAbout(Body.Force at, String to, Axis axis) {
+        List<Source> passing = open.stream().filter(f -> body.arm(f, at.at(), axis.direction()) == 0)
+                .map(Body.Force::source).toList();
+        return new Kind.MomentAbout(at.name(), to, axis, at.at(), passing);
     }
 
     private static int passing(Kind kind) {

@@ -13,10 +13,12 @@ final class BodyWork {
     private final Values values;
     private final List<BodyEquation> equations = new ArrayList<>();
     private final List<Step.Answer> answers = new ArrayList<>();
+    private final boolean isInSpace;
 
     BodyWork(Body body, Values values) {
         this.body = body;
         this.values = values;
+        this.isInSpace = body.isInSpace();
     }
 
     /** Solves as planned. */
@@ -25,8 +27,14 @@ final class BodyWork {
         return this;
     }
 
-    /** Adds a moment about a joint where an unknown acts and that no equation was taken about yet, as a check. */
+    /**
+     * Adds a moment about a joint where an unknown acts and that no equation was taken about yet, as a check; in space
+     * the checks of the whole truss do as much.
+     */
     BodyWork check() {
+        if (isInSpace) {
+            return this;
+        }
         for (Body.Force force : body.unknowns()) {
             boolean fresh = equations.stream().noneMatch(e -> e.kind() instanceof Kind.Moment m
                     && m.joint().equals(force.name()));
@@ -44,8 +52,18 @@ final class BodyWork {
         return !inIt.isEmpty() && inIt.stream().noneMatch(f -> Double.isNaN(Body.value(f, values)));
     }
 
-    /** Sums along x and y and moments about a joint, each with every value put in. */
-    static List<BodyEquation> threeChecks(Network network, Body body, Values values, int joint) {
+    /**
+     * Sums along x and y and moments about a joint, each with every value put in; in space three sums, and moments
+     * about three lines through the joint.
+     */
+    static List<BodyEquation> wholeChecks(Network network, Body body, Values values, int joint) {
+        if (network.dimension() == 3) {
+            List<Kind> kinds = new ArrayList<>();
+            JointAxes.conventional(network).forEach(axis -> kinds.add(new Kind.Along(axis)));
+            JointAxes.conventional(network).forEach(axis -> kinds.add(new Kind.MomentAbout(network.name(joint), "", axis,
+                    network.place(joint), List.of())));
+            return kinds.stream().map(kind -> body.equation(kind, new Role.Check(), values, List.of())).toList();
+        }
         return List.of(
                 body.equation(new Kind.Along(new Axis("x", Vector.X)), new Role.Check(), values, List.of()),
                 body.equation(new Kind.Along(new Axis("y", Vector.Y)), new Role.Check(), values, List.of()),

@@ -32,7 +32,7 @@ final class CheckWork {
         unused.forEach(u -> measure(u.equation().residual(), scale));
         List<BodyEquation> whole = wholeBody();
         whole.forEach(e -> measure(e.residual(),
-                e.kind() instanceof Kind.Moment ? scale * body.extentInMetres() : scale));
+                e.kind() instanceof Kind.Along ? scale : scale * body.extentInMetres()));
         SolutionOrder order = SolutionOrder.of(network, route.moves());
         EquilibriumSystem system = new EquilibriumSystem(network, order);
         Map<String, Checks.SecondAnswer> second = second(system.solve());
@@ -84,7 +84,7 @@ final class CheckWork {
 
     private List<BodyEquation> wholeBody() {
         int joint = network.reactions() == 0 ? 0 : network.firstJoint(network.members());
-        return BodyWork.threeChecks(network, body, values, joint);
+        return BodyWork.wholeChecks(network, body, values, joint);
     }
 
     private Map<String, Checks.SecondAnswer> second(double[] forces) {

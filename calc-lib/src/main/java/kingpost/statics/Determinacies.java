@@ -188,8 +188,14 @@ public final class Determinacies {
             far = network.place(j).minus(network.place(0)).norm() > network.place(far).minus(network.place(0)).norm()
                     ? j : far;
         }
+        int aside = 0;
+        Vector line = network.place(far).minus(network.place(0));
+        for (int j = 0; j < network.joints() && network.dimension() == 3; j++) {
+            aside = line.cross(network.place(j).minus(network.place(0))).norm()
+                    > line.cross(network.place(aside).minus(network.place(0))).norm() ? j : aside;
+        }
         for (int j = 0; j < network.joints(); j++) {
-            for (int base : new int[] {0, far}) {
+            for (int base : new int[] {0, far, aside}) {
                 Vector apart = network.place(j).minus(network.place(base));
                 if (j != base && Math.abs(at(motion, j).minus(at(motion, base)).dot(apart.unit())) > NOTHING) {
                     return false;

@@ -102,6 +102,51 @@ public record Inspection(List<Finding> findings, List<NearMiss> nearMisses) {
             }
         }
 
+        /**
+         * Three members of a space truss that do not lie in one plane, no load, no reaction: none of them carries
+         * anything. Common practice, no source.
+         */
+        record NotInOnePlane(String joint, int round, List<Member> members) implements Finding {
+            public NotInOnePlane {
+                members = List.copyOf(members);
+            }
+
+            @Override
+            public List<Member> zero() {
+                return members;
+            }
+
+            @Override
+            public <R> R accept(Visitor<R> visitor) {
+                return visitor.notInOnePlane(this);
+            }
+        }
+
+        /**
+         * In a space truss every load and reaction, and every member but one, lie in one plane: the one out of it
+         * carries nothing. Common practice, no source.
+         *
+         * @param idle    the member out of the plane
+         * @param inPlane the other members
+         * @param loaded  whether a load or a reaction acts, in the plane
+         */
+        record OutOfPlane(String joint, int round, Member idle, List<Member> inPlane, boolean loaded)
+                implements Finding {
+            public OutOfPlane {
+                inPlane = List.copyOf(inPlane);
+            }
+
+            @Override
+            public List<Member> zero() {
+                return List.of(idle);
+            }
+
+            @Override
+            public <R> R accept(Visitor<R> visitor) {
+                return visitor.outOfPlane(this);
+            }
+        }
+
         /** Two members in line and nothing else: they carry the same force; neither need be zero. */
         record SameForce(String joint, int round, Member first, Member second) implements Finding {
             @Override
@@ -126,6 +171,10 @@ public record Inspection(List<Finding> findings, List<NearMiss> nearMisses) {
             R loadInLine(LoadInLine finding);
 
             R sameForce(SameForce finding);
+
+            R notInOnePlane(NotInOnePlane finding);
+
+            R outOfPlane(OutOfPlane finding);
         }
     }
 

@@ -99,7 +99,9 @@ public final class Inspections {
         if (live.stream().allMatch(this::isZero)) {
             return;
         }
-        if (network.loadsAt(joint).isEmpty() && !network.isSupported(joint)) {
+        if (network.dimension() == 3) {
+            lookInSpace(joint, live, round);
+        } else if (network.loadsAt(joint).isEmpty() && !network.isSupported(joint)) {
             lookAtFree(joint, live, round);
         } else {
             lookAtLoaded(joint, live, round);
@@ -149,9 +151,46 @@ public final class Inspections {
         }
     }
 
+    /** A member that all the others at a joint, and all that acts there, leave alone across their line or plane. */
+    private void lookInSpace(int joint, List<Integer> live, int round) {
+        List<Vector> acting = acting(joint);
+        if (acting.isEmpty() && live.size() <= 3 && lookAtFew(joint, live, round)) {
+            return;
+        }
+        for (int member : live) {
+            List<Integer> others = live.stream().filter(m -> m != member).toList();
+            List<Vector> rest = new ArrayList<>(acting);
+            others.forEach(m -> rest.add(network.unit(m, joint)));
+            Spanned spanned = Spanned.by(rest);
+            if (!isZero(member) && spanned.rank() < 3 && !spanned.contains(network.unit(member, joint))) {
+                List<Member> carrying = others.stream().map(network::member).toList();
+                findings.add(spanned.rank() == 1 && !acting.isEmpty()
+                        ? new Finding.LoadInLine(network.name(joint), round, network.member(member), carrying)
+                        : new Finding.OutOfPlane(network.name(joint), round, network.member(member), carrying,
+                                !acting.isEmpty()));
+                found(member, round);
+            }
+        }
+    }
+
+    /** Up to three members and nothing else, as in the plane; true when a rule spoke that leaves no equation over. */
+    private boolean lookAtFew(int joint, List<Integer> live, int round) {
+        Spanned all = Spanned.by(live.stream().map(m -> network.unit(m, joint)).toList());
+        if (live.size() == 3 && all.rank() == 3 && live.stream().noneMatch(this::isZero)) {
+            findings.add(new Finding.NotInOnePlane(network.name(joint), round,
+                    live.stream().map(network::member).toList()));
+            live.forEach(m -> found(m, round));
+            usedUp[joint] = true;
+        } else if (all.rank() < 3) {
+            lookAtFree(joint, live, round);
+        }
+        return usedUp[joint];
+    }
+
+    /** In space nothing is told of them: too many joints look like a rule from one side. */
     private List<NearMiss> nearMisses() {
         List<NearMiss> misses = new ArrayList<>();
-        for (int joint = 0; joint < network.joints(); joint++) {
+        for (int joint = 0; joint < network.joints() && network.dimension() == 2; joint++) {
             List<Integer> live = live(joint, Integer.MAX_VALUE);
             boolean acted = !network.loadsAt(joint).isEmpty() || network.isSupported(joint);
             if (acted && live.size() == 2 && !inLine(joint, live.get(0), live.get(1))) {

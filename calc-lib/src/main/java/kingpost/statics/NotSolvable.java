@@ -67,7 +67,8 @@ public final class NotSolvable extends CalculationException {
                 case TOO_FEW -> "it is a mechanism (" + counts(d.count()) + "): " + joints
                         + " can move; add " + missing(d) + ".";
                 case REACTIONS_DO_NOT_HOLD -> "its reactions do not hold it (" + counts(d.count())
-                        + "): they are parallel or meet in one point, so that the whole truss can move; "
+                        + (d.count().dimension() == 3 ? "): together they leave it free to move or to turn as a whole; "
+                        : "): they are parallel or meet in one point, so that the whole truss can move; ")
                         + "turn or move a support.";
                 case MEMBERS_MISPLACED -> "it is a mechanism although the count is right (" + counts(d.count()) + "): "
                         + joints + " can move; brace them with a member taken from where there is one too many.";

@@ -38,11 +38,10 @@ final class Openings {
         if (network.joints() > LARGE) {
             return Optional.of(allThatIsLeft());
         }
-        if (network.dimension() == 2) {
-            Optional<Move> move = section().or(this::acrossTheRest).or(this::twoBodies);
-            if (move.isPresent()) {
-                return move;
-            }
+        Optional<Move> move = network.dimension() == 2 ? section().or(this::acrossTheRest).or(this::twoBodies)
+                : acrossTheRest();
+        if (move.isPresent()) {
+            return move;
         }
         return new JointGroups(network, progress).smallest()
                 .map(g -> new Move.Together(planner.nextTurn(), g.joints(), g.unknowns()));
@@ -141,13 +140,16 @@ final class Openings {
         return false;
     }
 
-    /** A joint in the plane where all unknowns but one lie in one line: a sum across that line gives the one. */
+    /**
+     * A joint where all unknowns but one lie in one line, or in space in one plane: a sum across that line or plane
+     * gives the one.
+     */
     private Optional<Move> acrossTheRest() {
         for (int joint = 0; joint < network.joints(); joint++) {
             List<Integer> unknowns = progress.unknownsAt(joint, Integer.MAX_VALUE);
             for (int one : unknowns) {
                 List<Integer> rest = unknowns.stream().filter(u -> u != one).toList();
-                if (rest.size() >= 2 && areInLine(joint, rest)) {
+                if (rest.size() >= 2 && areAcross(joint, rest, one)) {
                     return Optional.of(new Move.AtJoint(planner.nextTurn(), planner.nextNumber(), joint, List.of(one),
                             Reason.ONE_ACROSS));
                 }
@@ -156,8 +158,8 @@ final class Openings {
         return Optional.empty();
     }
 
-    private boolean areInLine(int joint, List<Integer> unknowns) {
-        Vector first = network.unit(unknowns.get(0), joint);
-        return unknowns.stream().allMatch(u -> Network.inLine(first, network.unit(u, joint)));
+    private boolean areAcross(int joint, List<Integer> rest, int one) {
+        Spanned spanned = Spanned.by(rest.stream().map(u -> network.unit(u, joint)).toList());
+        return spanned.rank() < network.dimension() && !spanned.contains(network.unit(one, joint));
     }
 }

@@ -20,7 +20,7 @@ record Route(Optional<WhyReactions> reactionsFirst, List<BodyPlan.Planned> react
         if (alone.isComplete()) {
             return new Route(Optional.empty(), List.of(), alone);
         }
-        List<BodyPlan.Planned> reactions = network.dimension() == 2 && network.reactions() <= LARGEST_SUPPORT
+        List<BodyPlan.Planned> reactions = network.reactions() <= LARGEST_SUPPORT
                 ? BodyPlan.ofReactions(network, Body.whole(network)) : List.of();
         if (reactions.isEmpty()) {
             return new Route(Optional.empty(), reactions, alone);

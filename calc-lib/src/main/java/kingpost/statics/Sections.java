@@ -67,7 +67,7 @@ public final class Sections {
                 throw new CalculationException("Section: member " + member.name() + " is given twice; name it once.");
             }
         }
-        if (truss.joints().stream().anyMatch(j -> j.z().getValue() != 0)) {
+        if (truss.isSpace()) {
             throw new CalculationException("Section: " + truss.name()
                     + " is a space truss; sections are worked in plane trusses, so solve it by joints.");
         }

@@ -200,7 +200,10 @@ public sealed interface Step {
             NEXT_ALONG,
             /** Several as good; the first in the truss's order. */
             FIRST_NAMED,
-            /** No joint can be solved whole, but here one unknown lies across all the others, which are in line. */
+            /**
+             * No joint can be solved whole, but here one unknown lies across all the others, which are in line, or in
+             * space in one plane.
+             */
             ONE_ACROSS
         }
     }
@@ -231,6 +234,18 @@ public sealed interface Step {
          * @param reason  what that wins
          */
         record Turned(Source along, double degrees, Reason reason) implements Axes {
+        }
+
+        /**
+         * In space: a first axis n across the plane of two unknowns, so that the third is alone in its equation.
+         *
+         * @param plane  the two unknowns, or more, that lie in the plane
+         * @param direction of n, of length 1
+         */
+        record Across(List<Source> plane, Vector direction) implements Axes {
+            public Across {
+                plane = List.copyOf(plane);
+            }
         }
 
         /** What turning wins. */

@@ -93,6 +93,15 @@ public record Direction(double x, double y, double z, String words, boolean exac
         return new Direction(0 - x, 0 - y, 0 - z, turned, exact);
     }
 
+    /** Along a slope in space; a direction along an axis is called by its name, as {@link #UP}. */
+    static Direction along(double x, double y, double z) {
+        Direction slope = slope(x, y, z);
+        if (!slope.isAxis()) {
+            return slope;
+        }
+        return x > 0 ? RIGHT : x < 0 ? LEFT : y > 0 ? UP : y < 0 ? DOWN : z > 0 ? NEAR : FAR;
+    }
+
     /** Whether it lies along the x, y or z axis, either way. */
     public boolean isAxis() {
         return (x != 0 ? 1 : 0) + (y != 0 ? 1 : 0) + (z != 0 ? 1 : 0) == 1;

@@ -14,6 +14,7 @@ import kingpost.units.UnitLabel;
 final class JointCheck {
 
     private static final String PARTING = "-,;";
+    private static final int MOST_NAMED = 12;
 
     private final UnitChoice units;
     private final Problems problems;
@@ -28,7 +29,22 @@ final class JointCheck {
     /** By name, in the order given; a joint with a problem is still there when it has a name and a place. */
     Map<String, Joint> check(List<JointEntry> entries) {
         entries.forEach(this::add);
+        checkAllInSpace(entries);
         return joints;
+    }
+
+    /** Joints given by x and y only, where another does not lie in the plane z = 0. */
+    private void checkAllInSpace(List<JointEntry> entries) {
+        Optional<Joint> high = joints.values().stream().filter(j -> j.z().getValue() != 0).findFirst();
+        List<String> flat = entries.stream().filter(e -> e.z() == null).map(JointEntry::name).distinct().toList();
+        if (high.isPresent() && !flat.isEmpty()) {
+            String all = String.join(", ", flat.subList(0, Math.min(MOST_NAMED, flat.size())));
+            int more = flat.size() - MOST_NAMED;
+            problems.add((flat.size() == 1 ? "Joint " : "Joints ") + all + (more > 0 ? " and " + more + " more" : ""),
+                    "no z is given, but joint " + high.get().name() + " is at " + place(high.get())
+                            + ", so the truss is in space", "give each joint x, y and z, as in joint(\"" + flat.get(0)
+                            + "\", 0, 0, 0)");
+        }
     }
 
     /** Names of joints with a problem of their own; their place is not to be relied on. */
@@ -44,7 +60,8 @@ final class JointCheck {
         }
         Optional<Quantity> x = units.length(entry.x(), subject, "x", problems);
         Optional<Quantity> y = units.length(entry.y(), subject, "y", problems);
-        Optional<Quantity> z = units.length(entry.z(), subject, "z", problems);
+        Optional<Quantity> z = entry.z() == null ? Optional.of(Quantity.of(0, units.length()))
+                : units.length(entry.z(), subject, "z", problems);
         if (x.isEmpty() || y.isEmpty() || z.isEmpty()) {
             faulty.add(entry.name());
         }

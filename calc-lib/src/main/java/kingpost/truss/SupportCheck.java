@@ -37,10 +37,14 @@ final class SupportCheck {
                     "add the joint or correct the name");
             return;
         }
-        if (entry.kind() != Support.Kind.PIN && entry.normal() == null) {
-            problems.add(subject, "the direction of the " + kind + " is "
-                    + (Double.isFinite(entry.degrees()) ? "missing" : entry.degrees() + " degrees"),
-                    "give a finite angle or a direction");
+        if (!holdsAllWays(entry) && entry.normal() == null) {
+            problems.add(subject, "the direction of the " + kind + " is " + entry.given(), entry.given().startsWith("(")
+                    ? "give finite numbers that are not all zero" : "give a finite angle or a direction");
+            return;
+        }
+        if (entry.kind() == Support.Kind.BALL && !space) {
+            problems.add(subject, "a ball holds a joint in space, but the truss is planar",
+                    "write pin(\"" + entry.joint() + "\"), or give the joints their z");
             return;
         }
         Support support = new Support(entry.joint(), entry.kind(), reactions(entry));
@@ -50,11 +54,15 @@ final class SupportCheck {
     }
 
     private List<Direction> reactions(SupportEntry entry) {
-        if (entry.kind() != Support.Kind.PIN) {
+        if (!holdsAllWays(entry)) {
             return List.of(entry.normal());
         }
         return space ? List.of(Direction.RIGHT, Direction.UP, Direction.NEAR)
                 : List.of(Direction.RIGHT, Direction.UP);
+    }
+
+    private static boolean holdsAllWays(SupportEntry entry) {
+        return entry.kind() == Support.Kind.PIN || entry.kind() == Support.Kind.BALL;
     }
 
     private boolean isFree(Support support, String subject) {

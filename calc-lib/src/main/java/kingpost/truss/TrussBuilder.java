@@ -47,25 +47,25 @@ public final class TrussBuilder<T> {
 
     /** A joint at (x, y). */
     public TrussBuilder<T> joint(String name, double x, double y) {
-        return joint(name, Amount.of(x), Amount.of(y), Amount.of(0));
+        return joint(name, Amount.of(x), Amount.of(y), null);
     }
 
     /** A joint at (x, y). */
     public TrussBuilder<T> joint(String name, Quantity x, Quantity y) {
-        return joint(name, Amount.of(x), Amount.of(y), Amount.of(0));
+        return joint(name, Amount.of(x), Amount.of(y), null);
     }
 
     /** A joint at (x, y). */
     public TrussBuilder<T> joint(String name, double x, Quantity y) {
-        return joint(name, Amount.of(x), Amount.of(y), Amount.of(0));
+        return joint(name, Amount.of(x), Amount.of(y), null);
     }
 
     /** A joint at (x, y). */
     public TrussBuilder<T> joint(String name, Quantity x, double y) {
-        return joint(name, Amount.of(x), Amount.of(y), Amount.of(0));
+        return joint(name, Amount.of(x), Amount.of(y), null);
     }
 
-    /** A joint in space. */
+    /** A joint in space. In a space truss every joint has all three. */
     public TrussBuilder<T> joint(String name, double x, double y, double z) {
         return joint(name, Amount.of(x), Amount.of(y), Amount.of(z));
     }
@@ -100,14 +100,19 @@ public final class TrussBuilder<T> {
     /** A pin at one joint and a roller at another, which hold the truss unless supports are written. */
     public TrussBuilder<T> restingOn(String pin, String roller) {
         draft.usualSupports.clear();
-        draft.usualSupports.add(new SupportEntry(pin, Support.Kind.PIN, null, 0));
-        draft.usualSupports.add(new SupportEntry(roller, Support.Kind.ROLLER, Direction.UP, 0));
+        draft.usualSupports.add(new SupportEntry(pin, Support.Kind.PIN, null, ""));
+        draft.usualSupports.add(new SupportEntry(roller, Support.Kind.ROLLER, Direction.UP, ""));
         return this;
     }
 
     /** Holds a joint against any movement. */
     public TrussBuilder<T> pin(String joint) {
         return support(joint, Support.Kind.PIN, null);
+    }
+
+    /** Holds a joint of a space truss against any movement. */
+    public TrussBuilder<T> ball(String joint) {
+        return support(joint, Support.Kind.BALL, null);
     }
 
     /** Holds a joint vertically; it may roll to the side. */
@@ -125,6 +130,11 @@ public final class TrussBuilder<T> {
         return support(joint, Support.Kind.ROLLER, normal);
     }
 
+    /** Holds a joint of a space truss along the normal of the plane it rolls on: {@code roller("C", 0, 1, 0)}. */
+    public TrussBuilder<T> roller(String joint, double x, double y, double z) {
+        return support(joint, Support.Kind.ROLLER, x, y, z);
+    }
+
     /** Holds a joint by a link that lies at that many degrees from x. */
     public TrussBuilder<T> link(String joint, double degrees) {
         return support(joint, Support.Kind.LINK, degrees);
@@ -133,6 +143,11 @@ public final class TrussBuilder<T> {
     /** Holds a joint by a link along a direction. */
     public TrussBuilder<T> link(String joint, Direction along) {
         return support(joint, Support.Kind.LINK, along);
+    }
+
+    /** Holds a joint of a space truss by a link along a direction: {@code link("B", -1, 1, 0)}. */
+    public TrussBuilder<T> link(String joint, double x, double y, double z) {
+        return support(joint, Support.Kind.LINK, x, y, z);
     }
 
     /** A load by size and direction. */
@@ -322,12 +337,20 @@ public final class TrussBuilder<T> {
 
     private TrussBuilder<T> support(String joint, Support.Kind kind, double degrees) {
         Direction normal = Double.isFinite(degrees) ? Direction.at(degrees) : null;
-        draft.supports.add(new SupportEntry(joint == null ? "" : joint, kind, normal, degrees));
+        draft.supports.add(new SupportEntry(joint == null ? "" : joint, kind, normal, degrees + " degrees"));
+        return this;
+    }
+
+    private TrussBuilder<T> support(String joint, Support.Kind kind, double x, double y, double z) {
+        double length = Math.sqrt(x * x + y * y + z * z);
+        Direction normal = Double.isFinite(length) && length > 0 ? Direction.along(x, y, z) : null;
+        draft.supports.add(new SupportEntry(joint == null ? "" : joint, kind, normal,
+                "(" + x + ", " + y + ", " + z + ")"));
         return this;
     }
 
     private TrussBuilder<T> support(String joint, Support.Kind kind, Direction normal) {
-        draft.supports.add(new SupportEntry(joint == null ? "" : joint, kind, normal, 0));
+        draft.supports.add(new SupportEntry(joint == null ? "" : joint, kind, normal, "missing"));
         return this;
     }
 

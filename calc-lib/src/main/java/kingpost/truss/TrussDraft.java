@@ -30,6 +30,7 @@ final class TrussDraft {
     record UnitPair(Unit<?> length, Unit<?> force) {
     }
 
+    /** {@code z} is null for a joint of a planar truss, given by x and y. */
     record JointEntry(String name, Amount x, Amount y, Amount z) {
     }
 
@@ -37,8 +38,11 @@ final class TrussDraft {
     record MemberEntry(String word, String from, String to) {
     }
 
-    /** {@code normal} is null for a pin, and where an angle was given that is not a number. */
-    record SupportEntry(String joint, Support.Kind kind, Direction normal, double degrees) {
+    /**
+     * {@code normal} is null for a pin or a ball, and where what was given is no direction: {@code given} then says
+     * what it was.
+     */
+    record SupportEntry(String joint, Support.Kind kind, Direction normal, String given) {
     }
 
     /**

@@ -38,6 +38,11 @@ public record TrussModel(String name, Unit<?> lengthUnit, Unit<?> forceUnit, Lis
         return new TrussModel(otherName, lengthUnit, forceUnit, joints, members, supports, otherLoads);
     }
 
+    /** Whether it is a space truss: some joint does not lie in the plane z = 0. */
+    public boolean isSpace() {
+        return joints.stream().anyMatch(j -> j.z().getValue() != 0);
+    }
+
     public Optional<Joint> joint(String joint) {
         return joints.stream().filter(j -> j.name().equals(joint)).findFirst();
     }

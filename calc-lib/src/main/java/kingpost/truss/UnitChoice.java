@@ -85,7 +85,7 @@ record UnitChoice(Unit<?> length, Unit<?> force) {
     }
 
     private static Stream<Amount> coordinates(TrussDraft draft) {
-        return draft.joints.stream().flatMap(j -> Stream.of(j.x(), j.y(), j.z()));
+        return draft.joints.stream().flatMap(j -> Stream.of(j.x(), j.y(), j.z() == null ? j.y() : j.z()));
     }
 
     private static Stream<Amount> forces(TrussDraft draft) {

@@ -1,0 +1,61 @@
+package kingpost.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import kingpost.derivation.Block;
+import kingpost.derivation.Phrase;
+import kingpost.derivation.Table;
+import kingpost.derivation.Table.Column;
+import kingpost.statics.JointForce;
+import kingpost.statics.Source;
+import kingpost.statics.Step;
+import kingpost.statics.Vector;
+
+/** Where the coefficients of a joint in space come from: each inclined force's reach along the axes, over its length. */
+final class DirectionTable {
+
+    private final Notation notation;
+
+    DirectionTable(Notation notation) {
+        this.notation = notation;
+    }
+
+    /** One row for each inclined member and reaction at the joint; nothing where all lie along the axes. */
+    List<Block> of(Step.AtJoint step) {
+        List<List<Phrase>> rows = step.forces().stream()
+                .filter(force -> !Heading.isUpright(force.along()) && !(force.source() instanceof Source.OfLoad))
+                .map(this::row).toList();
+        if (rows.isEmpty()) {
+            return List.of();
+        }
+        List<Column> columns = new ArrayList<>(List.of(Column.left("Force")));
+        for (String axis : List.of("x", "y", "z")) {
+            columns.add(Column.right("reach along " + axis));
+        }
+        columns.add(Column.right("length"));
+        for (String axis : List.of("x", "y", "z")) {
+            columns.add(Column.right("cosine " + axis));
+        }
+        return List.of(new Table(Phrase.of("Away from joint " + step.joint() + ", each cosine being a reach over the length"),
+                columns, rows, true));
+    }
+
+    private List<Phrase> row(JointForce force) {
+        Vector along = force.along();
+        double length = along.norm();
+        List<Phrase> row = new ArrayList<>(List.of(Phrase.of(notation.symbol(force.source()))));
+        for (double part : parts(along)) {
+            row.add(Phrase.of(Notation.four(part)));
+        }
+        row.add(Phrase.of(Notation.four(length)));
+        for (double part : parts(along)) {
+            row.add(Phrase.of(Notation.four(part / length)));
+        }
+        return row;
+    }
+
+    private static List<Double> parts(Vector along) {
+        return List.of(along.x(), along.y(), along.z());
+    }
+}
