@@ -42,7 +42,7 @@ public final class SpaceTrusses {
     /** A simple space truss: a tetrahedron, then joint after joint hung on three others, held at three joints. */
     static TrussBuilder<TrussModel> random(long seed) {
         Random random = new Random(seed);
-        int joints = 5 + random.nextInt(8);
+        int joints = 5 + random.nextInt(6);
         TrussBuilder<TrussModel> builder = Trusses.named("space truss " + seed);
         for (int j = 0; j < joints; j++) {
             builder.joint("P" + j, random.nextInt(11), random.nextInt(9), random.nextInt(9) + (j == 0 ? 1 : 0));

@@ -70,7 +70,7 @@ class SpaceTrussesTest {
     @Test
     void agreesWithAFullMatrixOnRandomTrusses() {
         int solved = 0;
-        for (long seed = 0; solved < 150 && seed < 1_000; seed++) {
+        for (long seed = 0; solved < 60 && seed < 1_000; seed++) {
             try {
                 TrussModel truss = SpaceTrusses.random(seed).build();
                 if (Determinacies.of(truss) instanceof Determinacy.Determinate d && d.condition() < 1e4) {
@@ -81,7 +81,7 @@ class SpaceTrussesTest {
                 continue;
             }
         }
-        assertEquals(150, solved);
+        assertEquals(60, solved);
     }
 
     private static void compare(Solution solution) {
