@@ -33,6 +33,14 @@ final class AxesMark {
         sheet.settle();
     }
 
+    /** The axes that a view of a space truss shows. */
+    void draw(View view) {
+        Place origin = corner(ROOM).plus(view == View.PICTORIAL ? new Place(2, 6)
+                : new Place(-ROOM / 2 + 14, view == View.PLAN ? -ROOM / 2 + 14 : ROOM / 2 - 14));
+        view.axes().forEach(axis -> axis(origin, view.foreshortened(axis.direction()), axis.name()));
+        sheet.settle();
+    }
+
     private void turned(Place origin, double degrees) {
         axis(origin, Place.towards(degrees), "x\u2032");
         axis(origin, Place.towards(degrees + 90), "y\u2032");

@@ -2,6 +2,7 @@ package kingpost.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import kingpost.statics.JointForce;
 import kingpost.statics.Source;
 import kingpost.statics.Step;
@@ -10,6 +11,7 @@ import kingpost.svg.Span;
 import kingpost.truss.Load;
 import kingpost.truss.Member;
 import kingpost.truss.TrussModel;
+import kingpost.units.Quantity;
 
 /** Turns the forces of a joint into what is drawn: symbols for unknowns, values and true senses for the rest. */
 final class BodyForces implements Source.Visitor<List<BodyForce>> {
@@ -17,6 +19,7 @@ final class BodyForces implements Source.Visitor<List<BodyForce>> {
     private final ForceText text;
     private final FreeBodyFigure.Shows shows;
     private final boolean turned;
+    private final View view;
     private JointForce force;
 
     /** @param axes loads given by components are drawn so only along axes that are not turned */
@@ -24,6 +27,15 @@ final class BodyForces implements Source.Visitor<List<BodyForce>> {
         this.text = new ForceText(truss);
         this.shows = shows;
         this.turned = axes instanceof Step.Axes.Turned;
+        this.view = View.FLAT;
+    }
+
+    /** Forces at a joint of a space truss as a view shows them. */
+    BodyForces(TrussModel truss, FreeBodyFigure.Shows shows, View view) {
+        this.text = new ForceText(truss);
+        this.shows = shows;
+        this.turned = false;
+        this.view = view;
     }
 
     List<BodyForce> of(JointForce joint) {
@@ -43,7 +55,7 @@ final class BodyForces implements Source.Visitor<List<BodyForce>> {
     @Override
     public List<BodyForce> member(Source.OfMember source) {
         Member member = source.member();
-        Place side = TrussLayout.way(force.along());
+        Place side = view.way(force.along());
         if (!isTold()) {
             return List.of(new BodyForce(ForceName.of(source), "F_" + member.name(), Ink.UNKNOWN, side, side,
                     force.along(), false, "The unknown force of member " + member.name()
@@ -64,11 +76,11 @@ final class BodyForces implements Source.Visitor<List<BodyForce>> {
 
     @Override
     public List<BodyForce> reaction(Source.OfReaction source) {
-        Place positive = TrussLayout.way(force.along());
+        Place positive = view.way(force.along());
         if (!isTold()) {
             return List.of(new BodyForce(ForceName.of(source), source.name(), Ink.UNKNOWN, positive, Place.ORIGIN,
                     force.along(), false, "The unknown reaction " + source.name() + " is drawn "
-                    + TrussWords.way(positive) + "."));
+                    + TrussWords.way(force.along()) + "."));
         }
         if (force.value() == 0) {
             return List.of();
@@ -77,7 +89,8 @@ final class BodyForces implements Source.Visitor<List<BodyForce>> {
         label.add(Span.of(": " + text.ofNewtons(force.value())));
         Place way = positive.times(force.value() < 0 ? -1 : 1);
         return List.of(new BodyForce(label, source.name(), Ink.REACTION, way, Place.ORIGIN, force.along(), false,
-                "The reaction " + source.name() + " is " + text.ofNewtons(force.value()) + " " + TrussWords.way(way)
+                "The reaction " + source.name() + " is " + text.ofNewtons(force.value()) + " "
+                + TrussWords.way(force.along().times(Math.signum(force.value())))
                 + "."));
     }
 
@@ -85,15 +98,24 @@ final class BodyForces implements Source.Visitor<List<BodyForce>> {
     public List<BodyForce> load(Source.OfLoad source) {
         Load load = source.load();
         if (load instanceof Load.Components && !turned) {
-            return LoadArrow.of(load).stream()
-                    .map(a -> load(text.given(a.size()), new Vector(a.way().x(), -a.way().y(), 0))).toList();
+            return view == View.FLAT ? LoadArrow.of(load).stream()
+                    .map(a -> load(text.given(a.size()), new Vector(a.way().x(), -a.way().y(), 0))).toList()
+                    : parts(load);
         }
         return List.of(load(text.given(load.magnitude()), force.along()));
     }
 
-    private static BodyForce load(String size, Vector along) {
-        Place way = TrussLayout.way(along);
+    private List<BodyForce> parts(Load load) {
+        List<Quantity> parts = List.of(load.fx(), load.fy(), load.fz());
+        List<Vector> axes = List.of(Vector.X, Vector.Y, Vector.Z);
+        return IntStream.range(0, 3).filter(i -> parts.get(i).getValue() != 0)
+                .mapToObj(i -> load(text.given(parts.get(i)), axes.get(i).times(Math.signum(parts.get(i).getValue()))))
+                .toList();
+    }
+
+    private BodyForce load(String size, Vector along) {
+        Place way = view.way(along);
         return new BodyForce(List.of(Span.of(size)), "load", Ink.BLACK, way, Place.ORIGIN, along, false,
-                "A load of " + size + " acts " + TrussWords.way(way) + ".");
+                "A load of " + size + " acts " + TrussWords.way(along) + ".");
     }
 }

@@ -17,7 +17,7 @@ final class Fitting {
 
     /** The sheet with the most comfortable lettering that leaves no label without a place. */
     static Sheet sketch(TrussModel truss, Consumer<TrussSketch> drawing) {
-        return sketch(truss, Lettering.ALL, drawing);
+        return sketch(truss, truss.isSpace() ? Lettering.IN_SPACE : Lettering.ALL, drawing);
     }
 
     /** The same from letterings of the figure's own, the most comfortable first. */

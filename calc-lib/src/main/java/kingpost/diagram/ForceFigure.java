@@ -6,7 +6,9 @@ import kingpost.statics.Solution;
 import kingpost.statics.Solution.MemberResult;
 import kingpost.statics.Solution.ReactionResult;
 import kingpost.statics.Solution.Sense;
+import kingpost.statics.Vector;
 import kingpost.svg.Svg;
+import kingpost.truss.Member;
 import kingpost.truss.TrussModel;
 
 /** A solved truss: each member's force by its letter, its value and the form of its line; loads and reactions. */
@@ -24,7 +26,12 @@ public final class ForceFigure {
     public static Svg of(Solution solution) {
         ForceFigure figure = new ForceFigure(solution);
         TrussModel truss = solution.truss();
-        return Fitting.sketch(truss, figure::draw).toSvg(truss.name() + ": forces in the members", figure.words());
+        String title = truss.name() + ": forces in the members";
+        Sheet sheet = Fitting.sketch(truss, figure::draw);
+        if (truss.isSpace()) {
+            return Views.of(truss, sheet, member -> MemberStyle.of(figure.sense(member))).toSvg(title, figure.words());
+        }
+        return sheet.toSvg(title, figure.words());
     }
 
     private void draw(TrussSketch sketch) {
@@ -41,6 +48,11 @@ public final class ForceFigure {
         sketch.legend(Stream.of(MemberStyle.TENSION, MemberStyle.COMPRESSION, MemberStyle.ZERO)
                 .filter(style -> solution.members().stream().anyMatch(r -> MemberStyle.of(r.sense()) == style)).toList());
         sketch.notes();
+    }
+
+    private Sense sense(Member member) {
+        return solution.members().stream().filter(r -> r.member().equals(member)).map(MemberResult::sense).findFirst()
+                .orElseThrow();
     }
 
     private String words() {
@@ -60,7 +72,8 @@ public final class ForceFigure {
     }
 
     private String reaction(ReactionResult result) {
-        return text.ofNewtons(result.force()) + " " + TrussWords.way(TrussSketch.way(result)) + " at "
+        Vector way = TrussLayout.vector(result.reaction().direction()).times(result.force() < 0 ? -1 : 1);
+        return text.ofNewtons(result.force()) + " " + TrussWords.way(way) + " at "
                 + result.reaction().joint();
     }
 }

@@ -2,11 +2,13 @@ package kingpost.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import kingpost.statics.JointForce;
 import kingpost.statics.Source;
 import kingpost.statics.Step;
 import kingpost.statics.Vector;
 import kingpost.svg.Element;
+import kingpost.svg.Span;
 import kingpost.svg.Style;
 import kingpost.svg.Svg;
 import kingpost.truss.Member;
@@ -53,10 +55,58 @@ public final class FreeBodyFigure {
 
     /** The free body of the step's joint, telling as much as {@code shows} says. */
     public static Svg of(TrussModel truss, Step.AtJoint step, Shows shows) {
+        if (truss.isSpace()) {
+            return inSpace(truss, step, shows);
+        }
         List<BodyForce> forces = forces(truss, step, shows);
         List<String> said = forces.stream().map(BodyForce::words).toList();
         return sheet(step, forces).toSvg("Free body of joint " + step.joint(),
                 "Joint " + step.joint() + " cut free. " + String.join(" ", said) + axesInWords(step.axes()));
+    }
+
+    /** The joint from before, right and above, and its projections. What points at the reader is named under a view. */
+    private static Svg inSpace(TrussModel truss, Step.AtJoint step, Shows shows) {
+        Views views = new Views();
+        List<String> said = List.of();
+        for (View view : List.of(View.PICTORIAL, View.FRONT, View.SIDE, View.PLAN)) {
+            BodyForces forces = new BodyForces(truss, shows, view);
+            List<BodyForce> all = step.forces().stream().flatMap(force -> forces.of(force).stream()).toList();
+            said = all.stream().map(BodyForce::words).toList();
+            if (view == View.SIDE) {
+                views.newRow();
+            }
+            views.add(sheet(step, all, view), view.caption() + hidden(all));
+        }
+        return views.toSvg("Free body of joint " + step.joint(), "Joint " + step.joint()
+                + " cut free, in four views. " + String.join(" ", said));
+    }
+
+    private static String hidden(List<BodyForce> forces) {
+        List<String> names = forces.stream().filter(f -> f.way().norm() == 0)
+                .map(f -> f.label().stream().map(Span::text).collect(Collectors.joining())).toList();
+        return names.isEmpty() ? "" : "; end on: " + String.join(", ", names);
+    }
+
+    private static Sheet sheet(Step.AtJoint step, List<BodyForce> forces, View view) {
+        Sheet sheet = null;
+        for (double size : SIZES) {
+            FreeBodyFigure figure = new FreeBodyFigure(new Step.Axes.Conventional(), 0.8 * size);
+            sheet = figure.draw(step, forces, view);
+            if (sheet.homeless().isEmpty()) {
+                break;
+            }
+        }
+        return sheet;
+    }
+
+    private Sheet draw(Step.AtJoint step, List<BodyForce> forces, View view) {
+        sheet.reach(Patch.box(Place.ORIGIN, 2.6 * MEMBER, 2 * MEMBER, 0));
+        forces.stream().filter(f -> !f.isFree()).forEach(this::member);
+        forces.stream().filter(BodyForce::isFree).forEach(this::other);
+        joint(step.joint());
+        sheet.settle();
+        new AxesMark(sheet).draw(view);
+        return sheet;
     }
 
     static List<BodyForce> forces(TrussModel truss, Step.AtJoint step, Shows shows) {

@@ -22,6 +22,14 @@ record Lettering(double size, boolean isBare, boolean isTerse, double width, dou
             new Lettering(11, true, false, 660, 620),
             new Lettering(11, true, true, 700, 620));
 
+    /** The same for the pictorial view of a space truss, which leaves room for other views. */
+    static final List<Lettering> IN_SPACE = List.of(
+            new Lettering(13, false, false, 480, 310),
+            new Lettering(12, false, false, 560, 360),
+            new Lettering(12, true, false, 600, 400),
+            new Lettering(11, true, false, 640, 420),
+            new Lettering(11, true, true, 660, 430));
+
     Caption caption(String text, String colour) {
         return Caption.of(text, size, colour);
     }

@@ -75,7 +75,7 @@ public final class MechanismFigure {
     private Place moved(TrussSketch sketch, String joint, double scale) {
         Place place = sketch.layout().of(joint);
         Vector motion = mechanism.motion().get(joint);
-        return motion == null ? place : place.plus(new Place(motion.x(), -motion.y()).times(scale));
+        return motion == null ? place : place.plus(sketch.layout().view().foreshortened(motion).times(scale));
     }
 
     private String words() {

@@ -121,9 +121,14 @@ final class Sheet {
         return bounds.width() + 2 * MARGIN;
     }
 
-    Svg toSvg(String title, String description) {
+    /** Everything on it, in drawing order. */
+    List<Element> elements() {
         List<Element> all = new ArrayList<>();
         layers.values().forEach(all::addAll);
-        return Svg.onPaper(bounds.grown(MARGIN), title, description, all);
+        return all;
+    }
+
+    Svg toSvg(String title, String description) {
+        return Svg.onPaper(bounds.grown(MARGIN), title, description, elements());
     }
 }

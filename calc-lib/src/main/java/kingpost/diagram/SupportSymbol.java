@@ -6,7 +6,7 @@ import kingpost.svg.Style;
 import kingpost.truss.Direction;
 import kingpost.truss.Support;
 
-/** Draws what holds a joint: a pin, a roller on its ground, a link. */
+/** Draws what holds a joint: a pin, a ball, a roller on its ground, a link; not one that points at the reader. */
 final class SupportSymbol {
 
     private static final double GROUND = 15;
@@ -25,6 +25,7 @@ final class SupportSymbol {
     void draw(Support support) {
         switch (support.kind()) {
             case PIN -> pin(support.joint());
+            case BALL -> ball(support.joint());
             case ROLLER -> roller(support);
             case LINK -> support.reactions().forEach(d -> link(support.joint(), d));
         }
@@ -39,9 +40,22 @@ final class SupportSymbol {
         ground(frame, GROUND, 15);
     }
 
+    /** A ball in its socket. */
+    private void ball(String joint) {
+        Place ground = DOWN_FIRST.stream().filter(way -> clearance(joint, way) >= CLEAR).findFirst()
+                .orElse(DOWN_FIRST.get(0));
+        Frame frame = new Frame(layout.of(joint), ground);
+        sheet.add(Layer.SUPPORTS, new Element.Circle(frame.at(7, 0).point(), 6,
+                Ink.line(Ink.BLACK, 1.3).filled(Ink.PAPER)), Patch.disc(frame.at(7, 0), 7));
+        ground(frame, 13, 13);
+    }
+
     /** The ground lies behind the reaction, or before it where only that side is free. */
     private void roller(Support support) {
-        Place normal = TrussLayout.way(support.reactions().get(0));
+        Place normal = layout.wayOf(support.reactions().get(0));
+        if (normal.norm() == 0) {
+            return;
+        }
         Place ground = normal.times(-1);
         if (clearance(support.joint(), ground) < CLEAR && clearance(support.joint(), normal) >= CLEAR) {
             ground = normal;
@@ -56,7 +70,10 @@ final class SupportSymbol {
     }
 
     private void link(String joint, Direction axis) {
-        Place way = TrussLayout.way(axis);
+        Place way = layout.wayOf(axis);
+        if (way.norm() == 0) {
+            return;
+        }
         Place ground = clearance(joint, way.times(-1)) >= clearance(joint, way) ? way.times(-1) : way;
         Frame frame = new Frame(layout.of(joint), ground);
         sheet.line(Layer.SUPPORTS, frame.at(0, 0), frame.at(24, 0), Ink.BLACK, 3);

@@ -3,7 +3,7 @@ package kingpost.diagram;
 import kingpost.svg.Svg;
 import kingpost.truss.TrussModel;
 
-/** A truss as it was given: joints, members, supports, loads and its main lengths. */
+/** A truss as it was given: joints, members, supports, loads and its main lengths; in space in several views. */
 public final class TrussFigure {
 
     private TrussFigure() {
@@ -11,6 +11,10 @@ public final class TrussFigure {
 
     /** The figure of {@code truss}. */
     public static Svg of(TrussModel truss) {
+        if (truss.isSpace()) {
+            return Views.of(truss, Fitting.sketch(truss, TrussFigure::draw), member -> Views.PLAIN).toSvg(truss.name(),
+                    new TrussWords(truss).description());
+        }
         return Fitting.sketch(truss, TrussFigure::draw).toSvg(truss.name(), new TrussWords(truss).description());
     }
 
@@ -21,7 +25,7 @@ public final class TrussFigure {
         sketch.loads();
         sketch.names();
         sketch.sheet().settle();
-        new Dimensions(sketch.sheet(), sketch.layout()).draw();
+        Views.dimensions(sketch);
         sketch.notes();
     }
 }

@@ -9,20 +9,25 @@ import kingpost.truss.Joint;
 import kingpost.truss.Member;
 import kingpost.truss.TrussModel;
 
-/** Where the joints of a truss lie on the sheet: x to the right, y upwards, the same scale for both. */
+/**
+ * Where the joints of a truss lie on the sheet: x to the right, y upwards, the same scale for both; a space truss as it
+ * is seen in a view.
+ */
 final class TrussLayout {
 
     /** The middle length of a member, px, below which a truss is dense. */
     private static final double CLOSE = 16;
 
     private final TrussModel truss;
+    private final View view;
     private final double scale;
     private final Map<String, Vector> vectors;
     private final Map<String, Place> places = new LinkedHashMap<>();
     private final boolean dense;
 
-    private TrussLayout(TrussModel truss, Map<String, Vector> vectors, double scale) {
+    private TrussLayout(TrussModel truss, View view, Map<String, Vector> vectors, double scale) {
         this.truss = truss;
+        this.view = view;
         this.vectors = vectors;
         this.scale = scale;
         vectors.forEach((joint, vector) -> places.put(joint, place(vector)));
@@ -30,20 +35,37 @@ final class TrussLayout {
                 .skip(truss.members().size() / 2).findFirst().orElse(Double.MAX_VALUE) < CLOSE;
     }
 
-    /** The layout that fills {@code width} by {@code height} px as far as the truss's shape lets it. */
+    /**
+     * The layout that fills {@code width} by {@code height} px as far as the truss's shape lets it; a space truss in
+     * its pictorial view.
+     */
     static TrussLayout filling(TrussModel truss, double width, double height) {
+        return filling(truss, truss.isSpace() ? View.PICTORIAL : View.FLAT, width, height);
+    }
+
+    /** The same in a view. */
+    static TrussLayout filling(TrussModel truss, View view, double width, double height) {
         Map<String, Vector> vectors = new LinkedHashMap<>();
-        truss.joints().forEach(j -> vectors.put(j.name(), vector(truss, j)));
-        TrussLayout unscaled = new TrussLayout(truss, vectors, 1);
+        truss.joints().forEach(j -> vectors.put(j.name(), view.flatten(vector(truss, j))));
+        TrussLayout unscaled = new TrussLayout(truss, view, vectors, 1);
         double across = unscaled.right() - unscaled.left();
         double up = unscaled.bottom() - unscaled.top();
         double scale = Math.min(across > 0 ? width / across : Double.MAX_VALUE,
                 up > 0 ? height / up : Double.MAX_VALUE);
-        return new TrussLayout(truss, vectors, scale == Double.MAX_VALUE ? 1 : scale);
+        return new TrussLayout(truss, view, vectors, scale == Double.MAX_VALUE ? 1 : scale);
     }
 
     TrussModel truss() {
         return truss;
+    }
+
+    View view() {
+        return view;
+    }
+
+    /** The way that {@code direction} points on this sheet, length 1; of no length where it points at the reader. */
+    Place wayOf(Direction direction) {
+        return view.way(vector(direction));
     }
 
     /** Px for one unit of length. */
@@ -68,7 +90,7 @@ final class TrussLayout {
         return of(member.to());
     }
 
-    /** Where the joint is, in the numbers of the truss's length unit. */
+    /** Where the joint is in the view, in the numbers of the truss's length unit. */
     Vector vector(Joint joint) {
         return vectors.get(joint.name());
     }
@@ -76,6 +98,10 @@ final class TrussLayout {
     static Vector vector(TrussModel truss, Joint joint) {
         return new Vector(joint.x().in(truss.lengthUnit()), joint.y().in(truss.lengthUnit()),
                 joint.z().in(truss.lengthUnit()));
+    }
+
+    static Vector vector(Direction direction) {
+        return new Vector(direction.x(), direction.y(), direction.z());
     }
 
     /** The way that {@code direction} points on the sheet, length 1. */

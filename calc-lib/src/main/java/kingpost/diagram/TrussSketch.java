@@ -86,7 +86,7 @@ final class TrussSketch {
         }
         ForceText text = new ForceText(truss());
         for (Load load : truss().loads()) {
-            for (LoadArrow arrow : LoadArrow.of(load)) {
+            for (LoadArrow arrow : LoadArrow.of(load, layout.view())) {
                 String value = text.given(arrow.size());
                 arrow(layout.of(load.joint()), arrow.way(), Ink.BLACK,
                         lettering.caption(lettering.isBare() ? text.bare(value) : value, Ink.BLACK),
@@ -97,19 +97,20 @@ final class TrussSketch {
 
     /** A reaction in its true sense, with its value; nothing where it is zero. */
     void reaction(ReactionResult result) {
-        if (layout.isDense() || result.force() == 0) {
+        Place way = way(result);
+        if (layout.isDense() || result.force() == 0 || way.norm() == 0) {
             return;
         }
         ForceText text = new ForceText(truss());
         String value = text.ofNewtons(result.force());
-        arrow(layout.of(result.reaction().joint()), way(result), Ink.REACTION,
+        arrow(layout.of(result.reaction().joint()), way, Ink.REACTION,
                 lettering.caption(lettering.isBare() ? text.bare(value) : value, Ink.REACTION),
                 "reaction at " + result.reaction().joint());
     }
 
     /** The way a reaction acts on the truss, its sign taken in. */
-    static Place way(ReactionResult result) {
-        return TrussLayout.way(result.reaction().direction()).times(result.force() < 0 ? -1 : 1);
+    private Place way(ReactionResult result) {
+        return layout.wayOf(result.reaction().direction()).times(result.force() < 0 ? -1 : 1);
     }
 
     /** An arrow that acts at a joint, and its label. */
@@ -169,8 +170,11 @@ final class TrussSketch {
         return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1) + "\u2026";
     }
 
-    /** Under the figure: the unit that bare numbers are in, and what found no room beside its line. */
+    /** The axes, where a view turns them; under the figure: the unit that bare numbers are in, and what found no room beside its line. */
     void notes() {
+        if (layout.view() == View.PICTORIAL) {
+            new AxesMark(sheet).draw(View.PICTORIAL);
+        }
         List<String> notes = new ArrayList<>();
         if (lettering.isBare() && !layout.isDense()) {
             notes.add("Forces in " + new ForceText(truss()).unit() + ".");

@@ -2,6 +2,7 @@ package kingpost.diagram;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kingpost.statics.BodyEquation;
 import kingpost.statics.Source;
 import kingpost.statics.Step;
@@ -41,14 +42,14 @@ public final class WholeBodyFigure {
         sketch.loads();
         sketch.names();
         sketch.sheet().settle();
-        new Dimensions(sketch.sheet(), sketch.layout()).draw();
+        Views.dimensions(sketch);
         sketch.notes();
     }
 
     private static void reaction(TrussSketch sketch, Source.OfReaction reaction) {
         List<Span> symbol = reaction.letter().isEmpty() ? Span.indexed("R", reaction.joint())
                 : Span.indexed(reaction.joint(), reaction.letter());
-        sketch.arrow(sketch.layout().of(reaction.joint()), TrussLayout.way(reaction.direction()), Ink.UNKNOWN,
+        sketch.arrow(sketch.layout().of(reaction.joint()), sketch.layout().wayOf(reaction.direction()), Ink.UNKNOWN,
                 sketch.lettering().caption(symbol, Ink.UNKNOWN), reaction.symbol());
     }
 
@@ -76,9 +77,14 @@ public final class WholeBodyFigure {
     }
 
     private List<String> momentPoints() {
-        return step.equations().stream().map(BodyEquation::kind).filter(BodyEquation.Kind.Moment.class::isInstance)
-                .map(kind -> ((BodyEquation.Kind.Moment) kind).joint()).filter(joint -> !joint.isEmpty()).distinct()
+        return step.equations().stream().map(BodyEquation::kind).flatMap(WholeBodyFigure::joints).filter(joint -> !joint.isEmpty()).distinct()
                 .toList();
+    }
+
+    private static Stream<String> joints(BodyEquation.Kind kind) {
+        return kind instanceof BodyEquation.Kind.Moment moment ? Stream.of(moment.joint())
+                : kind instanceof BodyEquation.Kind.MomentAbout about ? Stream.of(about.through(), about.to())
+                : Stream.of();
     }
 
     private String words() {

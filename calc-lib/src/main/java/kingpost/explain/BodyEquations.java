@@ -1,5 +1,6 @@
 package kingpost.explain;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import kingpost.derivation.Block;
@@ -19,9 +20,13 @@ import kingpost.statics.Step;
 import kingpost.statics.Vector;
 import kingpost.truss.Joint;
 import kingpost.truss.Load;
+import kingpost.units.Quantity;
 
 /** The equations of a whole body: moments about a point, sums of forces. */
 final class BodyEquations {
+
+    /** An arm below this part of the reach is rounding. */
+    private static final double NO_ARM = 1e-9;
 
     private final Notation notation;
     private final boolean isInSpace;
@@ -90,12 +95,31 @@ final class BodyEquations {
         if (kind instanceof Kind.Along along) {
             return List.of(along(term, along, symbol, value));
         }
+        if (kind instanceof Kind.MomentAbout about && componentsOf(term.source()) instanceof Load.Components load) {
+            return components(load, place(term.at()).minus(about.point()), about.axis().direction());
+        }
         if (term.parts().isEmpty()) {
             Vector any = Vector.X;
             return List.of(new Share(term.factor() < 0, Cosine.of(any, any, true), symbol, value,
                     notation.length(Math.abs(term.factor()))));
         }
         return term.parts().stream().map(part -> part(term, part, symbol, value)).toList();
+    }
+
+    /** The components of a load, each with its own arm about a line. */
+    private List<Share> components(Load load, Vector reach, Vector line) {
+        List<Quantity> parts = List.of(load.fx(), load.fy(), load.fz());
+        List<Vector> axes = List.of(Vector.X, Vector.Y, Vector.Z);
+        List<Share> shares = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            double arm = reach.cross(axes.get(i)).dot(line);
+            if (parts.get(i).getValue() != 0 && Math.abs(arm) > NO_ARM * reach.norm()) {
+                Expression size = Notation.given(parts.get(i).abs());
+                shares.add(new Share(arm * parts.get(i).getValue() < 0, Cosine.of(Vector.X, Vector.X, true), size, size,
+                        notation.length(Math.abs(arm))));
+            }
+        }
+        return shares;
     }
 
     private Share along(Term term, Kind.Along along, Expression symbol, Expression value) {

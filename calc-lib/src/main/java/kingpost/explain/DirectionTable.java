@@ -11,6 +11,7 @@ import kingpost.statics.JointForce;
 import kingpost.statics.Source;
 import kingpost.statics.Step;
 import kingpost.statics.Vector;
+import kingpost.truss.Load;
 
 /** Where the coefficients of a joint in space come from: each inclined force's reach along the axes, over its length. */
 final class DirectionTable {
@@ -21,10 +22,10 @@ final class DirectionTable {
         this.notation = notation;
     }
 
-    /** One row for each inclined member and reaction at the joint; nothing where all lie along the axes. */
+    /** One row for each inclined force at the joint; nothing where all lie along the axes. */
     List<Block> of(Step.AtJoint step) {
         List<List<Phrase>> rows = step.forces().stream()
-                .filter(force -> !Heading.isUpright(force.along()) && !(force.source() instanceof Source.OfLoad))
+                .filter(force -> !Heading.isUpright(force.along()) && !isByParts(step, force))
                 .map(this::row).toList();
         if (rows.isEmpty()) {
             return List.of();
@@ -41,10 +42,18 @@ final class DirectionTable {
                 columns, rows, true));
     }
 
+    /** A load given by its components stands in the equations by these, save along an axis that is none of x, y, z. */
+    private static boolean isByParts(Step.AtJoint step, JointForce force) {
+        return force.source() instanceof Source.OfLoad of && of.load() instanceof Load.Components
+                && step.axes() instanceof Step.Axes.Conventional;
+    }
+
     private List<Phrase> row(JointForce force) {
         Vector along = force.along();
         double length = along.norm();
-        List<Phrase> row = new ArrayList<>(List.of(Phrase.of(notation.symbol(force.source()))));
+        Phrase symbol = Phrase.of(notation.symbol(force.source()));
+        List<Phrase> row = new ArrayList<>(List.of(force.source() instanceof Source.OfLoad
+                ? Phrase.of("load of ").then(symbol) : symbol));
         for (double part : parts(along)) {
             row.add(Phrase.of(Notation.four(part)));
         }

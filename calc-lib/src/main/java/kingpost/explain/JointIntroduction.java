@@ -180,6 +180,11 @@ final class JointIntroduction {
 
             @Override
             public Phrase load(Source.OfLoad of) {
+                if (of.load() instanceof Load.Components parts && notation.truss().isSpace()) {
+                    return Phrase.of("the load of ").math(Notation.given(parts.fx())).text(" along x, ")
+                            .math(Notation.given(parts.fy())).text(" along y and ").math(Notation.given(parts.fz()))
+                            .text(" along z");
+                }
                 boolean upright = Heading.isUpright(Heading.vector(of.load().direction()));
                 String way = of.load() instanceof Load.Directed directed && !upright
                         ? " (" + directed.direction().words() + ")" : "";

@@ -60,8 +60,9 @@ final class JointOutcome {
                 Phrase.of("So ").then(all).text(" pulls on the joint."),
                 Phrase.of("The arrow was drawn the right way round; ").then(all).text(" is stretched."))
                 : variety.of("tensions",
-                Phrase.of("Both answers are positive, so ").then(all).text(" pull as they were drawn: both are in tension."),
-                all.text(" both pull on the joint."),
+                Phrase.of(each(names) + " answers are positive, so ").then(all).text(" pull as they were drawn: "
+                        + each(names).toLowerCase(java.util.Locale.ROOT) + " are in tension."),
+                all.text(names.size() == 2 ? " both pull on the joint." : " all pull on the joint."),
                 Phrase.of("No sign has to be turned: ").then(all).text(" are in tension."));
     }
 
@@ -76,14 +77,29 @@ final class JointOutcome {
                 Phrase.of("Here ").then(all).text(" is the one that pushes."),
                 Phrase.of("By its minus sign ").then(all).text(" is squeezed between its joints."))
                 : variety.of("compressions",
-                Phrase.of("Both answers are negative: ").then(all).text(" push on the joint instead of pulling, which is compression."),
-                all.text(" both come out negative and push."),
-                Phrase.of("Two minus signs, so ").then(all).text(" are both in compression."));
+                Phrase.of(each(names) + " answers are negative: ").then(all).text(" push on the joint instead of pulling, which is compression."),
+                all.text(names.size() == 2 ? " both come out negative and push." : " all come out negative and push."),
+                Series.capital(Phrase.of(Series.number(names.size()) + " minus signs, so ")).then(all)
+                        .text(names.size() == 2 ? " are both in compression." : " are all in compression."));
+    }
+
+    private static String each(List<String> names) {
+        return names.size() == 2 ? "Both" : "All";
     }
 
     private Phrase mixed(List<String> pulling, List<String> pushing) {
         Phrase plus = Series.names(pulling);
         Phrase minus = Series.names(pushing);
+        if (pulling.size() + pushing.size() > 2) {
+            String pull = pulling.size() == 1 ? " pulls" : " pull";
+            String push = pushing.size() == 1 ? " pushes" : " push";
+            return variety.of("mixed three",
+                    plus.text((pulling.size() == 1 ? " is" : " are") + " positive and" + pull
+                            + ": tension. The minus sign of ").then(minus).text(" says that "
+                            + (pushing.size() == 1 ? "it pushes" : "they push") + " instead: compression."),
+                    minus.text(push + " on the joint, and ").then(plus).text(pull + "."),
+                    plus.text((pulling.size() == 1 ? " is" : " are") + " in tension and ").then(minus).text(" in compression."));
+        }
         return variety.of("mixed",
                 plus.text(" is positive and pulls, as drawn: tension. The minus sign of ").then(minus)
                         .text(" says that it pushes instead: compression."),

@@ -119,7 +119,9 @@ final class ReactionsExplanation {
         }
         Phrase symbols = Series.and(left, source -> Phrase.of(notation.symbol(source)));
         return Optional.of(new Prose(symbols.text(left.size() == 1 ? " stays unknown." : " stay unknown.").sentence(
-                "The whole truss has three equations, and here the supports give more forces than that. What is missing"
+                notation.truss().isSpace() ? "No other equation of the whole truss holds one of them alone; they come out on"
+                + " the way, at the joints."
+                : "The whole truss has three equations, and here the supports give more forces than that. What is missing"
                 + " comes from the inside: the truss is made of parts, and an equation of a part alone, or of a joint,"
                 + " brings in what the whole cannot tell.")));
     }
