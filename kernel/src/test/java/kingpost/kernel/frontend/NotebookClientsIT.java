@@ -19,6 +19,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The reference clients that work on notebook files: jupyter_client, nbclient, nbconvert, nbformat. */
 @Tag("clients")
@@ -56,17 +58,17 @@ class NotebookClientsIT {
         assertTrue(cell.outputs().toString().contains("81"), cell.outputs().toString());
     }
 
-    @Test
-    void runsEveryNotebookOfTheProject() throws IOException {
-        for (Path notebook : notebooks()) {
-            Notebook executed = NotebookReader.read(runThroughNbclient(notebook));
-            String html = convert(notebook, "html");
-            long figures = forms(executed, "image/svg+xml");
-            assertTrue(html.split("<svg|data:image/svg\\+xml|image/png").length - 1 >= figures,
-                    notebook + " has " + figures + " figures");
-            assertTrue(html.contains("$$") || forms(executed, "text/markdown") == 0, notebook + " shows mathematics");
-            assertTrue(convert(notebook, "latex").contains("\\begin{document}"));
-        }
+    /** One test a notebook, so that none uses up the time of the others. */
+    @ParameterizedTest
+    @MethodSource("notebooks")
+    void runsEveryNotebookOfTheProject(Path notebook) throws IOException {
+        Notebook executed = NotebookReader.read(runThroughNbclient(notebook));
+        String html = convert(notebook, "html");
+        long figures = forms(executed, "image/svg+xml");
+        assertTrue(html.split("<svg|data:image/svg\\+xml|image/png").length - 1 >= figures,
+                notebook + " has " + figures + " figures");
+        assertTrue(html.contains("$$") || forms(executed, "text/markdown") == 0, notebook + " shows mathematics");
+        assertTrue(convert(notebook, "latex").contains("\\begin{document}"));
     }
 
     @Test
