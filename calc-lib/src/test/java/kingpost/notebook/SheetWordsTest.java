@@ -1,5 +1,6 @@
 package kingpost.notebook;
 
+import static kingpost.notebook.SheetWords.assume;
 import static kingpost.notebook.SheetWords.check;
 import static kingpost.notebook.SheetWords.column;
 import static kingpost.notebook.SheetWords.formula;
@@ -14,6 +15,8 @@ import static kingpost.units.StructuralUnits.MPa;
 import static kingpost.units.StructuralUnits.kN;
 import static kingpost.units.StructuralUnits.mm2;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -21,6 +24,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import kingpost.calculation.SettingProblem;
+import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.units.Quantity;
 import org.junit.jupiter.api.AfterEach;
@@ -99,5 +104,56 @@ class SheetWordsTest {
         assertEquals(Set.of("P_set"), unusedSettings());
         assertEquals(12, given("P_set", UnitWords.kN(10), "load").in(kN));
         assertEquals(Set.of(), unusedSettings());
+    }
+
+    @Test
+    void assumptionsAreNumberedShownAndHeadTheSheet() {
+        assume("Joints are pins.", "drawing 3");
+        assume("No wind.");
+        assume("No wind.");
+        assertEquals(List.of("Assumption 1. Joints are pins (drawing 3).", "Assumption 2. No wind.", "Assumption 2. No wind."),
+                shown);
+        assertEquals(2, sheet().sheet().assumptions().size());
+        assertTrue(sheet().toString().contains("Units and rounding"), sheet()::toString);
+    }
+
+    @Test
+    void theValueOfALineIsShownByTheLineAndNotAgain() {
+        CellDisplay.statementBegins();
+        Quantity force = given("N", UnitWords.kN(257), "");
+        assertTrue(CellDisplay.isShown(force));
+        CellDisplay.statementBegins();
+        assertFalse(CellDisplay.isShown(force), "a later statement asks for it anew");
+    }
+
+    @Test
+    void aVariableIsSetForThisRunInItsOwnKind() {
+        assertEquals(15, setForThisRun("P", UnitWords.kN(12), "15 kN").in(kN));
+        assertEquals(2.5, setForThisRun("x", 1.0, "2.5"));
+        assertEquals(4, setForThisRun("n", 3, "4"));
+        assertEquals("P is set to 15 kN for this run; the notebook says 12 kN.", shown.get(0));
+        assertEquals("Parameter P: it is set to 15 m, a length, and the notebook gives 12 kN, a force; set a value in kN or a "
+                + "unit of its kind.",
+                assertThrows(SettingProblem.class, () -> setForThisRun("P", UnitWords.kN(12), "15 m")).getMessage());
+        assertEquals("Parameter n: it is set to \"2.5\", and the notebook gives 3; set a whole number.",
+                assertThrows(SettingProblem.class, () -> setForThisRun("n", 3, "2.5")).getMessage());
+    }
+
+    @Test
+    void aCalculationIsInNoHandoutAndItsAnswersAreInTheKey() {
+        SheetView line = SheetView.line(sheet().sheet(), sheet().sheet().given("b", UnitWords.mm(5), ""));
+        assertEquals(Optional.empty(), line.show(Edition.HANDOUT));
+        assertEquals(Optional.empty(), line.show(Edition.KEY));
+        SheetView answer = SheetView.line(sheet().sheet(), sheet().sheet().formula("c", "2*b", "double"));
+        assertEquals(Optional.empty(), answer.show(Edition.HANDOUT));
+        assertEquals("c = 10 mm   double", answer.show(Edition.KEY).orElseThrow().get("text/plain").toString().strip());
+    }
+
+    @Test
+    void theTitleBlockIsInEveryEdition() {
+        TitleBlock block = SheetWords.titleBlock("Quay").revision("B").sheet("S-1");
+        for (Edition edition : Edition.values()) {
+            assertTrue(block.show(edition).orElseThrow().get("text/plain").toString().contains("S-1"), edition::word);
+        }
     }
 }
