@@ -26,8 +26,17 @@ public final class CellStopped extends Error {
             if (failure instanceof CellStopped) {
                 return true;
             }
-            failure = failure.getCause();
+            failure = causeOf(failure);
         }
         return false;
+    }
+
+    /** The getter may be a cell's own, and fail. */
+    private static Throwable causeOf(Throwable failure) {
+        try {
+            return failure.getCause();
+        } catch (RuntimeException | Error broken) {
+            return broken instanceof CellStopped ? broken : null;
+        }
     }
 }

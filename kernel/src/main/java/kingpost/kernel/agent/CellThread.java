@@ -21,7 +21,7 @@ final class CellThread extends Thread implements StopSign {
     /** Made beforehand, because there is no room for it when it is needed. */
     private static final byte[] NONE = new byte[0];
 
-    /** The thread's name, which the kernel looks for. */
+    /** The thread's name, for whoever looks at a thread dump. */
     static final String NAME = "cell";
 
     private record Task(int id, int cell, Call call) { }
@@ -34,6 +34,7 @@ final class CellThread extends Thread implements StopSign {
     private final BlockingQueue<Task> tasks = new LinkedBlockingQueue<>();
     private final Cells cells;
     private final Outbox outbox;
+    private final ClassLoader cellClasses;
     /** Held here so that it exists before the kernel looks for it. */
     private final CellStopped stop = CellStopped.FROM_OUTSIDE;
     /** Given up when a cell has filled the memory, so that there is room to tell of it. */
@@ -46,7 +47,7 @@ final class CellThread extends Thread implements StopSign {
         super(NAME);
         this.cells = cells;
         this.outbox = outbox;
-        setContextClassLoader(loader);
+        cellClasses = loader;
         setDaemon(true);
         Blocker.forget();
     }
@@ -100,6 +101,7 @@ final class CellThread extends Thread implements StopSign {
 
     private void perform(Task task) {
         Thread.interrupted();
+        setContextClassLoader(cellClasses);
         spare = spare.length == 0 ? newSpare() : spare;
         started = Instant.now();
         running = task.id;

@@ -43,8 +43,8 @@ final class Outbox {
             last.content.append(text, from, to);
             waitingText += to - from;
             from = to;
+            notifyAll();
         }
-        notifyAll();
     }
 
     /** Adds a frame; it goes after all text that is already here, and never waits. */
@@ -84,13 +84,13 @@ final class Outbox {
 
     /** Sends until the pipe breaks. */
     void sendTo(Pipe pipe) throws IOException {
-        try {
-            while (true) {
+        while (true) {
+            try {
                 Object next = next();
                 send(pipe, next instanceof Text text ? text.frame() : (Frame) next);
+            } catch (InterruptedException byACell) {
+                // cells can find this thread, but not make it stop
             }
-        } catch (InterruptedException ended) {
-            Thread.currentThread().interrupt();
         }
     }
 

@@ -4,6 +4,7 @@ import java.lang.reflect.Array;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.Iterator;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -40,8 +41,8 @@ final class PlainText {
         if (chars.length() <= LONGEST) {
             return chars.toString();
         }
-        return "%s\n... (%,d characters in all; print the part you need)".formatted(chars.subSequence(0, LONGEST),
-                chars.length());
+        return chars.subSequence(0, LONGEST) + String.format(Locale.ROOT,
+                "\n... (%,d characters in all; print the part you need)", chars.length());
     }
 
     private void write(Object value, int depth) {
@@ -121,7 +122,7 @@ final class PlainText {
             each.accept(items.next());
         }
         if (items.hasNext()) {
-            text.append(", ... ").append(size < 0 ? "and more" : "%,d more".formatted(size - written));
+            text.append(", ... ").append(size < 0 ? "and more" : String.format(Locale.ROOT, "%,d more", size - written));
         }
         text.append(after);
     }

@@ -1,5 +1,6 @@
 package kingpost.kernel.agent;
 
+import java.util.Locale;
 import java.util.concurrent.locks.LockSupport;
 import kingpost.kernel.pipe.ExitCode;
 import kingpost.kernel.pipe.Frame;
@@ -49,7 +50,7 @@ final class ThreadWatch implements Runnable {
             while (!tooMany) {
                 tooMany = areTooMany();
             }
-            pipe.send(Frame.of(Kind.DYING, "cells had started more than %,d threads".formatted(MOST)));
+            pipe.send(Frame.of(Kind.DYING, String.format(Locale.ROOT, "cells had started more than %,d threads", MOST)));
         } catch (OutOfMemoryError full) {
             code = ExitCode.MEMORY_FULL;
         } catch (Throwable broken) {

@@ -7,6 +7,8 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** A failure and its causes as plain data for the pipe. */
 final class Thrown {
@@ -38,7 +40,7 @@ final class Thrown {
         data.put("class", failure.getClass().getName());
         data.put("message", messageOf(failure));
         data.put("ours", isOurs(failure.getClass()));
-        data.put("frames", frames(failure.getStackTrace()));
+        data.put("frames", frames(read(failure::getStackTrace).orElse(new StackTraceElement[0])));
         return data;
     }
 
@@ -70,22 +72,30 @@ final class Thrown {
         return false;
     }
 
-    /** The message; its getter is user code and may fail itself. */
     private static String messageOf(Throwable failure) {
         try {
             String message = failure.getLocalizedMessage();
             return message == null || message.length() <= LONGEST_MESSAGE ? message
                     : message.substring(0, LONGEST_MESSAGE) + " ...";
-        } catch (RuntimeException | StackOverflowError broken) {
+        } catch (CellStopped | OutOfMemoryError notItsOwn) {
+            throw notItsOwn;
+        } catch (Throwable broken) {
             return "(its message could not be read: " + broken.getClass().getName() + ")";
         }
     }
 
     private static Throwable causeOf(Throwable failure) {
+        return read(failure::getCause).orElse(null);
+    }
+
+    /** What a getter of a failure gives; it is user code and may fail itself, or give nothing. */
+    private static <T> Optional<T> read(Supplier<T> getter) {
         try {
-            return failure.getCause();
-        } catch (RuntimeException | StackOverflowError broken) {
-            return null;
+            return Optional.ofNullable(getter.get());
+        } catch (CellStopped | OutOfMemoryError notItsOwn) {
+            throw notItsOwn;
+        } catch (Throwable broken) {
+            return Optional.empty();
         }
     }
 }

@@ -1,6 +1,7 @@
 package kingpost.kernel.agent;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import kingpost.kernel.display.MimeBundle;
@@ -41,8 +42,8 @@ final class ValueForms {
             return all;
         }
         String plain = PlainText.shortened(String.valueOf(all.get(MimeBundle.PLAIN)));
-        return Map.of(MimeBundle.PLAIN, "%s\n(The figure is left out: %,d characters are more than the %,d that a cell may show.)"
-                .formatted(plain, size, MOST));
+        return Map.of(MimeBundle.PLAIN, plain + String.format(Locale.ROOT,
+                "\n(The figure is left out: %,d characters are more than the %,d that a cell may show.)", size, MOST));
     }
 
     private static long length(Object content) {

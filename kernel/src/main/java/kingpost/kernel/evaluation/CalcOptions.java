@@ -24,8 +24,8 @@ public record CalcOptions(Path java, List<Path> classPath, List<String> flags, D
     public static final String FLAGS_VARIABLE = "KINGPOST_CALC_FLAGS";
 
     private static final List<String> FLAGS = List.of("-XX:+UseSerialGC", "-Xms16m", "-Xmx768m",
-            "-XX:MinHeapFreeRatio=20", "-XX:MaxHeapFreeRatio=40", "-Xshare:auto",
-            "-XX:-UsePerfData", "-Djava.awt.headless=true");
+            "-XX:MaxMetaspaceSize=256m", "-XX:MinHeapFreeRatio=20", "-XX:MaxHeapFreeRatio=40", "-Xshare:auto",
+            "-XX:-CreateCoredumpOnCrash", "-XX:-UsePerfData", "-Djava.awt.headless=true");
 
     public CalcOptions {
         classPath = List.copyOf(classPath);

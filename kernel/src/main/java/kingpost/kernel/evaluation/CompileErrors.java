@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import jdk.jshell.Diag;
 import kingpost.kernel.evaluation.CompileMessage.Missing;
 
@@ -12,10 +13,14 @@ final class CompileErrors {
 
     static final String NAME = "CompilationError";
     private static final int MOST = 10;
+    /** The compiler's codes for what it cannot even read. */
+    private static final Pattern SYNTAX = Pattern.compile(
+            "compiler\\.err\\.((?:dot\\.class\\.)?expected.*|illegal\\..*|unclosed\\..*|premature\\.eof|not\\.stmt|malformed\\..*)");
 
     private final CellText cell;
     private final int snippetStart;
     private final NearMiss nearMiss;
+    private final Slips slips;
 
     /**
      * @param cell         the whole cell
@@ -26,14 +31,28 @@ final class CompileErrors {
         this.cell = cell;
         this.snippetStart = snippetStart;
         this.nearMiss = nearMiss;
+        this.slips = new Slips(cell.text());
     }
 
     private record Error(int offset, String sentence) { }
 
     /** All errors of one statement as a failed outcome. */
     Outcome.Failed failed(List<Diag> diagnostics) {
-        List<Diag> all = diagnostics.stream().filter(Diag::isError).toList();
+        List<Diag> all = worthTelling(diagnostics.stream().filter(Diag::isError).toList());
         return outcome(all.stream().limit(MOST).map(this::error).distinct().toList(), all.size());
+    }
+
+    /** Of an error of syntax the rest mostly follows; and JShell's own wrapping makes a complaint of a missing return. */
+    private static List<Diag> worthTelling(List<Diag> errors) {
+        if (!errors.isEmpty() && isOfSyntax(errors.get(0))) {
+            return errors.subList(0, 1);
+        }
+        List<Diag> others = errors.stream().filter(each -> !each.getCode().endsWith("missing.ret.stmt")).toList();
+        return others.isEmpty() ? errors : others;
+    }
+
+    private static boolean isOfSyntax(Diag error) {
+        return SYNTAX.matcher(error.getCode()).matches();
     }
 
     /** A declaration that needs what is not there. */
@@ -69,7 +88,8 @@ final class CompileErrors {
             return openBracket().orElse(new Error(at, "the cell ends in the middle of a statement"));
         }
         if (message.missing().isEmpty()) {
-            return new Error(at, message.sentence());
+            Optional<Slips.Slip> slip = isOfSyntax(diagnostic) ? slips.at(at, message.sentence()) : Optional.empty();
+            return slip.map(found -> new Error(found.offset(), found.sentence())).orElse(new Error(at, message.sentence()));
         }
         int name = cell.text().indexOf(message.missing().get().name(), at);
         int where = name < 0 ? at : name;

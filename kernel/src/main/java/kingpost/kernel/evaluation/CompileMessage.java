@@ -68,7 +68,8 @@ record CompileMessage(String sentence, Optional<Missing> missing) {
             return simple("%s cannot take %s; it takes %s".formatted(none.group(2), arguments(none.group(3)),
                     candidates(lines)));
         }
-        return simple(lines.size() == 1 ? head : head + ": " + String.join(", ", lines.subList(1, lines.size())));
+        return simple(PlainWords.ofCompiler(lines.size() == 1 ? head
+                : (head + ": " + String.join(", ", lines.subList(1, lines.size()))).replace("::", ":")));
     }
 
     private static CompileMessage simple(String sentence) {
@@ -97,13 +98,17 @@ record CompileMessage(String sentence, Optional<Missing> missing) {
             if (location.matches()) {
                 Matcher variable = VARIABLE_OF_TYPE.matcher(location.group(1));
                 if (variable.matches()) {
-                    return " in " + variable.group(1) + ", which is a " + variable.group(2);
+                    return " in " + variable.group(1) + ", which is " + withArticle(variable.group(2));
                 }
                 String owner = location.group(1).replaceFirst("^(class|interface|enum|record|package)\\b", "").strip();
                 return owner.isEmpty() ? "" : " in " + owner;
             }
         }
         return "";
+    }
+
+    private static String withArticle(String type) {
+        return ("AEIOUaeiou".indexOf(type.charAt(0)) >= 0 ? "an " : "a ") + type;
     }
 
     private static String after(List<String> lines, String label) {

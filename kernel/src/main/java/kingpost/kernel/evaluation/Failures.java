@@ -54,6 +54,10 @@ final class Failures {
         }
         if (event.exception() instanceof EvalException thrown && ending.isPresent()
                 && ending.get() instanceof Ending.Threw threw) {
+            if (isOutOfClassMemory(threw)) {
+                shell.control().end("its memory for classes was full");
+                return Optional.of(lost());
+            }
             return Optional.of(isOutOfMemory(threw) ? outOfMemory(thrown) : new RuntimeErrors(shell.origins(), cell)
                     .failed(thrown, threw.chain()));
         }
@@ -141,6 +145,12 @@ final class Failures {
     private static boolean isOutOfMemory(Ending.Threw threw) {
         Ending.Thrown first = threw.chain().get(0);
         return first.type().equals("java.lang.OutOfMemoryError") && !first.message().orElse("").contains("thread");
+    }
+
+    /** Classes stay as long as the loader that the cells share: only a new calc VM helps. */
+    private static boolean isOutOfClassMemory(Ending.Threw threw) {
+        return isOutOfMemory(threw) && threw.chain().get(0).message().filter(message -> message.equals("Metaspace")
+                || message.equals("Compressed class space")).isPresent();
     }
 
     /** Lets go of what the cell made; when that is not enough, only a new calc VM helps. */

@@ -18,6 +18,7 @@ final class NearMiss {
 
     private static final int MOST = 3;
     private static final int TRIES = 30;
+    private static final Set<String> PRINTS = Set.of("print", "println", "printf");
 
     private final Shell shell;
     private final Completions completions;
@@ -32,6 +33,9 @@ final class NearMiss {
         Optional<String> reason = shell.whyAbsent(missing.name());
         if (reason.isPresent() && !afterDot(beforeName)) {
             return ": " + reason.get();
+        }
+        if (missing.sort() == Sort.METHOD && PRINTS.contains(missing.name()) && !afterDot(beforeName)) {
+            return "; write System.out." + missing.name() + "(...)";
         }
         List<String> near = near(missing, beforeName);
         if (!near.isEmpty()) {
@@ -50,7 +54,7 @@ final class NearMiss {
         collect(names, beforeName + missing.name().substring(0, 1));
         int limit = limit(missing.name());
         int best = names.stream().mapToInt(n -> distance(plain(n), missing.name())).min().orElse(Integer.MAX_VALUE);
-        if (best > limit) {
+        if (best > limit || missing.sort() != Sort.METHOD && names.contains(missing.name())) {
             return List.of();
         }
         return names.stream().filter(n -> distance(plain(n), missing.name()) == best && isOfSort(n, missing))

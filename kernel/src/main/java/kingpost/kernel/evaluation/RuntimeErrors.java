@@ -40,7 +40,8 @@ final class RuntimeErrors {
             traceback.addAll(frames(thrown.getStackTrace()));
             causes(thrown, chain, traceback);
         }
-        return new Outcome.Failed(Outcome.Kind.EXCEPTION, name, message.isEmpty() ? name : message, traceback, line);
+        return new Outcome.Failed(Outcome.Kind.EXCEPTION, name, message.isEmpty() ? name : PlainWords.ofException(message),
+                traceback, line);
     }
 
     private void causes(Throwable thrown, List<Ending.Thrown> chain, List<String> traceback) {
@@ -55,7 +56,7 @@ final class RuntimeErrors {
     }
 
     static String headline(String name, String message) {
-        return message.isEmpty() ? name : name + ": " + message;
+        return message.isEmpty() ? name : name + ": " + PlainWords.ofException(message);
     }
 
     /** The class name without its package, and without the wrapper that JShell puts around cells. */

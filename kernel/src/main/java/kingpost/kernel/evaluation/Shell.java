@@ -40,7 +40,7 @@ final class Shell {
         this.options = options;
         control = new PipeExecutionControl(lock, options, outputs);
         jshell = JShell.builder().executionEngine(new Provider(control), Map.of())
-                .compilerOptions("-proc:none", "-Xlint:none")
+                .compilerOptions("-proc:none", "-Xlint:none", "-g")
                 .tempVariableNameGenerator(new Temporaries())
                 .idGenerator(this::identify)
                 .in(InputStream.nullInputStream())

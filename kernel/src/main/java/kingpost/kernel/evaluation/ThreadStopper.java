@@ -23,7 +23,8 @@ final class ThreadStopper implements AutoCloseable {
     private static final String AGENT = "kingpost.kernel.agent.";
     private static final String STOP_TYPE = AGENT + "CellStopped";
     private static final String STOP_FIELD = "FROM_OUTSIDE";
-    private static final String CELL_THREAD = "cell";
+    /** Not told by its name, which a cell may change. */
+    private static final String CELL_THREAD = AGENT + "CellThread";
     private static final String BORDER = "userCode";
     /** Prefix of the classes that JShell makes of cells. */
     private static final String CELL_CODE = "REPL.$JShell$";
@@ -96,8 +97,11 @@ final class ThreadStopper implements AutoCloseable {
     }
 
     private static boolean isCandidate(ThreadReference thread) {
-        String name = thread.name();
-        return name.equals(CELL_THREAD) || name.startsWith("ForkJoinPool.commonPool-");
+        return isCellThread(thread) || thread.name().startsWith("ForkJoinPool.commonPool-");
+    }
+
+    private static boolean isCellThread(ThreadReference thread) {
+        return thread.referenceType().name().equals(CELL_THREAD);
     }
 
     private static ObjectReference stopError(VirtualMachine vm) {
@@ -153,7 +157,7 @@ final class ThreadStopper implements AutoCloseable {
 
     /** Whether the topmost frame that belongs to anybody belongs to the user. */
     private static boolean runsUserCode(ThreadReference thread) throws IncompatibleThreadStateException {
-        boolean cellThread = thread.name().equals(CELL_THREAD);
+        boolean cellThread = isCellThread(thread);
         for (StackFrame frame : thread.frames()) {
             String type = frame.location().declaringType().name();
             if (type.startsWith(CELL_CODE)) {
