@@ -25,7 +25,7 @@ public record CalcOptions(Path java, List<Path> classPath, List<String> flags, D
 
     private static final List<String> FLAGS = List.of("-XX:+UseSerialGC", "-Xms16m", "-Xmx768m",
             "-XX:MaxMetaspaceSize=256m", "-XX:MinHeapFreeRatio=20", "-XX:MaxHeapFreeRatio=40", "-Xshare:auto",
-            "-XX:-CreateCoredumpOnCrash", "-XX:-UsePerfData", "-Djava.awt.headless=true");
+            "-XX:-UsePerfData", "-Djava.awt.headless=true");
 
     public CalcOptions {
         classPath = List.copyOf(classPath);

@@ -50,9 +50,23 @@ final class CellRun {
             Optional<Failed> failure = statements();
             failures.notesOnDeclarations().forEach(note -> output.stream("stderr", note + "\n"));
             return failure.isPresent() ? failure.get() : completed();
+        } catch (StackOverflowError tooDeep) {
+            return tooDeep();
+        } catch (IllegalStateException broken) {
+            if (String.valueOf(broken.getMessage()).contains("StackOverflowError")) {
+                return tooDeep();
+            }
+            throw broken;
         } finally {
             interrupter.over();
         }
+    }
+
+    /** The compiler itself has run out of stack. */
+    private static Failed tooDeep() {
+        String message = "this cell is nested too deep, or one statement of it is too long, to be compiled;"
+                + " split it into several statements";
+        return new Failed(Outcome.Kind.COMPILATION, CompileErrors.NAME, message, List.of(message), 0);
     }
 
     private Outcome completed() {

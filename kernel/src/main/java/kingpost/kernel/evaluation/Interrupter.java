@@ -16,7 +16,7 @@ final class Interrupter {
     private final PipeExecutionControl control;
     private final Duration limit;
     private final AtomicBoolean asked = new AtomicBoolean();
-    private boolean over;
+    private volatile boolean over;
     private Thread asking;
 
     Interrupter(PipeExecutionControl control, Duration limit) {
@@ -31,26 +31,47 @@ final class Interrupter {
     /** Begins to stop the cell; returns at once. */
     void stop() {
         if (asked.compareAndSet(false, true)) {
-            var thread = new Thread(this::pursue, "interrupt");
-            thread.setDaemon(true);
-            thread.start();
+            begin("interrupt", this::pursue);
+            begin("interrupt limit", this::endAtTheLimit);
         }
     }
 
-    private void pursue() {
-        try {
-            pursue(control.link());
-        } catch (CalcLost gone) {
-            // the cell ends by that
+    /** What is to be done with the calc VM in use. */
+    private interface Work {
+        void with(CalcLink link) throws InterruptedException;
+    }
+
+    private void begin(String name, Work work) {
+        var thread = new Thread(() -> {
+            try {
+                work.with(control.link());
+            } catch (CalcLost gone) {
+                // the cell ends by that
+            } catch (InterruptedException nobodyDoes) {
+                Thread.currentThread().interrupt();
+            }
+        }, name);
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    /** Apart from the attempts, since a calc VM that has been halted answers none of them. */
+    private void endAtTheLimit(CalcLink link) throws InterruptedException {
+        long start = System.nanoTime();
+        while (!over && !link.isLost()) {
+            if (!link.isCalling()) {
+                start = System.nanoTime(); // JShell compiles; what the calc VM is asked next is not begun any more
+            } else if (System.nanoTime() - start > limit.toNanos()) {
+                link.destroy("the cell could not be stopped within %.1f s, so it was ended"
+                        .formatted(limit.toMillis() / 1000.0));
+            }
+            Thread.sleep(PAUSE_MILLIS / 4);
         }
     }
 
     private void pursue(CalcLink link) {
         long start = System.nanoTime();
         for (int attempt = 0; ; attempt++) {
-            if (!link.isCalling()) {
-                start = System.nanoTime(); // JShell compiles; what the calc VM is asked next is not begun any more
-            }
             long millis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
             synchronized (this) {
                 if (over || link.isLost()) {
@@ -66,10 +87,7 @@ final class Interrupter {
         if (asking != null) {
             asking.interrupt();
         }
-        if (millis > limit.toMillis()) {
-            link.destroy("the cell could not be stopped within %.1f s, so it was ended"
-                    .formatted(limit.toMillis() / 1000.0));
-        } else if (millis < SECOND_TRY_MILLIS) {
+        if (millis < SECOND_TRY_MILLIS) {
             link.stop();
         } else {
             link.stopHard();
