@@ -23,11 +23,11 @@ public final class ProgressFigure {
     private static final double RING = 6.6;
 
     private final Solution solution;
-    private final Step.AtJoint step;
+    private final Step step;
     private final Set<Member> solved = new HashSet<>();
     private final Set<Member> given = new HashSet<>();
 
-    private ProgressFigure(Solution solution, Step.AtJoint step) {
+    private ProgressFigure(Solution solution, Step step) {
         this.solution = solution;
         this.step = step;
         solved.addAll(solution.inspection().zeroForceMembers());
@@ -44,10 +44,10 @@ public final class ProgressFigure {
     }
 
     /** The figure after {@code step}, which is one of the solution's. */
-    public static Svg of(Solution solution, Step.AtJoint step) {
+    public static Svg of(Solution solution, Step step) {
         ProgressFigure figure = new ProgressFigure(solution, step);
         TrussModel truss = solution.truss();
-        return Fitting.sketch(truss, figure::draw).toSvg(truss.name() + " after joint " + step.joint(), figure.words());
+        return Fitting.sketch(truss, figure::draw).toSvg(truss.name() + " after " + figure.done(), figure.words());
     }
 
     private static List<Member> membersOf(Step step) {
@@ -103,9 +103,23 @@ public final class ProgressFigure {
                     layout.to(member).point(), Ink.line(Ink.MARKED, BAND)),
                     Patch.line(layout.from(member), layout.to(member), BAND));
         }
-        Place joint = layout.of(step.joint());
-        sketch.sheet().add(Layer.BACKGROUND, new Element.Circle(joint.point(), RING,
-                Style.stroke(Ink.BLACK, 1.4).filled(Ink.MARKED)));
+        for (String worked : joints()) {
+            sketch.sheet().add(Layer.BACKGROUND, new Element.Circle(layout.of(worked).point(), RING,
+                    Style.stroke(Ink.BLACK, 1.4).filled(Ink.MARKED)));
+        }
+    }
+
+    /** Joints whose equations the step used. */
+    private List<String> joints() {
+        return step instanceof Step.AtJoint at ? List.of(at.joint())
+                : step instanceof Step.JointsTogether together ? together.joints() : List.of();
+    }
+
+    private String done() {
+        return step instanceof Step.AtJoint at ? "joint " + at.joint()
+                : step instanceof Step.JointsTogether together ? "joints " + TrussWords.listed(together.joints())
+                : step instanceof Step.AtSection section ? "the section through "
+                + TrussWords.listed(section.cut().stream().map(Member::name).toList()) : "two equations together";
     }
 
     private double width(MemberResult result) {
@@ -121,7 +135,7 @@ public final class ProgressFigure {
     }
 
     private String words() {
-        return "After joint " + step.joint() + ". " + said("This step gave ", given)
+        return "After " + done() + ". " + said("This step gave ", given)
                 + said("Solved before: ", solved)
                 + said("Still unknown: ", solution.members().stream().map(MemberResult::member)
                         .filter(m -> !isKnown(m)).collect(Collectors.toSet()));

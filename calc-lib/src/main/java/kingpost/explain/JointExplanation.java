@@ -88,14 +88,20 @@ public final class JointExplanation {
                 blocks.addAll(Pictures.progress(solution, joint));
                 sections.add(Section.of("Joint " + joint.joint(), blocks));
             } else if (step instanceof Step.AtSection section) {
-                sections.add(Section.of(OpeningExplanation.title(section), opening.blocks(section)));
+                sections.add(opened(OpeningExplanation.title(section), opening.blocks(section), step));
             } else if (step instanceof Step.JointsTogether together) {
-                sections.add(Section.of(OpeningExplanation.title(together), opening.blocks(together)));
+                sections.add(opened(OpeningExplanation.title(together), opening.blocks(together), step));
             } else if (step instanceof Step.TwoBodies two) {
-                sections.add(Section.of(OpeningExplanation.title(two), opening.blocks(two)));
+                sections.add(opened(OpeningExplanation.title(two), opening.blocks(two), step));
             }
         }
         return sections;
+    }
+
+    private Section opened(String title, List<Block> blocks, Step step) {
+        List<Block> all = new ArrayList<>(blocks);
+        all.addAll(Pictures.progress(solution, step));
+        return Section.of(title, all);
     }
 
     private List<Block> blocks(List<Step.AtJoint> steps, int index) {

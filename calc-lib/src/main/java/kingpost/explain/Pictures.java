@@ -26,6 +26,7 @@ import kingpost.statics.BodyEquation;
 import kingpost.statics.Envelope;
 import kingpost.statics.Determinacy;
 import kingpost.statics.Solution;
+import kingpost.statics.Source;
 import kingpost.statics.Step;
 import kingpost.svg.Svg;
 import kingpost.truss.TrussModel;
@@ -75,9 +76,14 @@ final class Pictures {
                 + " from each below and beside." : "."))));
     }
 
-    static List<Block> progress(Solution solution, Step.AtJoint step) {
-        return List.of(figure(ProgressFigure.of(solution, step),
-                Phrase.of("After joint " + step.joint() + ", what it gave is on the broad band.")));
+    /** Nothing where the step gave no member. */
+    static List<Block> progress(Solution solution, Step step) {
+        boolean members = step.answers().stream().anyMatch(answer -> answer.unknown() instanceof Source.OfMember);
+        if (!(step instanceof Step.AtJoint) && !members) {
+            return List.of();
+        }
+        String after = step instanceof Step.AtJoint joint ? "After joint " + joint.joint() + ", what it" : "What this step";
+        return List.of(figure(ProgressFigure.of(solution, step), Phrase.of(after + " gave is on the broad band.")));
     }
 
     static List<Block> envelope(Envelope envelope) {

@@ -70,6 +70,23 @@ class WorkFiguresTest {
         assertTrue(Clashes.textsOf(WholeBodyFigure.of(truss, step)).contains("O"));
     }
 
+    /** Two trusses, hinged at C and tied by AE: the section gives the tie, and the joints go on from there. */
+    @Test
+    void progressAfterASectionTellsWhatItGave() {
+        TrussModel truss = Example.named("Tied trusses").joint("A", 0, 0).joint("B", 2.5, 2.5).joint("C", 5, 5)
+                .joint("D", 7.5, 2.5).joint("E", 10, 0).joint("F", 3.2, 1.8).joint("G", 6.8, 1.8)
+                .members("AB BC CD DE AF FC BF EG GC DG AE").pin("A").roller("E").load("B", 30, Direction.DOWN)
+                .load("C", 30, Direction.DOWN).load("D", 30, Direction.DOWN).build();
+        Solution solution = Solver.solve(truss);
+        Step.AtSection section = solution.steps().stream().filter(Step.AtSection.class::isInstance)
+                .map(Step.AtSection.class::cast).findFirst().orElseThrow();
+
+        FigureContract.check(() -> ProgressFigure.of(solution, section));
+        FigureContract.check(() -> SectionFigure.of(truss, section));
+        String said = ProgressFigure.of(solution, section).description();
+        assertTrue(said.startsWith("After the section through BC, FC and AE. This step gave AE. Still unknown: AB"), said);
+    }
+
     @Test
     void theWholeBodyShowsEachReactionByItsSymbol() {
         TrussModel truss = Example.bridge(4, 3, 4, 10);
