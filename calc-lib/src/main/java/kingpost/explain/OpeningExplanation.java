@@ -144,7 +144,8 @@ final class OpeningExplanation {
         Phrase cut = Phrase.of("Cut through ").then(Series.names(step.cut().stream().map(Member::name).toList()))
                 .text(" and keep the part with ").then(Series.names(step.part(), FEW)).text(switch (step.keep()) {
                     case NO_REACTIONS -> ": no support holds it, so no reaction is needed.";
-                    case LEAVES_ONE_ALONE -> ", of which one equation is enough.";
+                    case LEAVES_ONE_ALONE -> ", of which " + (step.answers().size() == 1 ? "one equation is"
+                            : Series.number(step.answers().size()) + " equations are") + " enough.";
                     case FEWER_FORCES -> ", on which fewer forces act.";
                     case EITHER -> "; the other would do as well.";
                 });
