@@ -48,7 +48,7 @@ class TrussQuestionsTest {
         Truss barn = barn();
 
         assertEquals(List.of("1.2 dead + 1.6 snow"), barn.envelope().facts().columns());
-        assertTrue(barn.envelope().toString().contains("building code in force"), barn.envelope()::toString);
+        assertTrue(barn.envelope().toString().replaceAll("\\s+", " ").contains("building code in force"), barn.envelope()::toString);
         assertTrue(barn.combinations().toString().contains("Member forces by load case, in kN"));
         assertTrue(barn.member("CF").toString().contains("Which way is shortest"));
         assertEquals(List.of("dead", "snow"), barn.names("loadCase"));
