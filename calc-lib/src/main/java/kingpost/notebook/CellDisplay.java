@@ -1,9 +1,11 @@
 package kingpost.notebook;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import kingpost.units.CalculationException;
 
 /**
  * The seam between a running cell and whatever runs it: what a cell shows before its last value goes through here.
@@ -26,6 +28,16 @@ public final class CellDisplay {
 
         /** Asks the user for a line; empty at end of input. */
         Optional<String> input(String prompt, boolean password);
+
+        /** Adds a library and what it needs by Maven coordinates; refused where nothing runs cells. */
+        default void addLibrary(String coordinates) {
+            throw new CalculationException("Library " + coordinates + ": only a notebook's cell can add a library.");
+        }
+
+        /** Adds a jar or a folder of classes; refused where nothing runs cells. */
+        default void addClassPath(Path jarOrFolder) {
+            throw new CalculationException("Class path " + jarOrFolder + ": only a notebook's cell can add to it.");
+        }
 
         /** A payload for the execute reply, such as a page of help: protocol form. */
         void payload(Map<String, Object> payload);

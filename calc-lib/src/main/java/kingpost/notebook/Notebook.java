@@ -93,6 +93,26 @@ public final class Notebook {
         return CellDisplay.sink().input(prompt, true).orElse("");
     }
 
+    /**
+     * Adds a library and all that it needs, by Maven coordinates, for the statements that follow:
+     * {@code addLibrary("org.example:shapes:1.2")}. Files come through the reader's own Maven settings and store, and
+     * each is checked against the checksum that its repository states. What Kingpost itself uses keeps its version.
+     *
+     * @throws CalculationException if no repository has it or can be reached
+     */
+    public static void addLibrary(String coordinates) {
+        CellDisplay.sink().addLibrary(coordinates);
+    }
+
+    /**
+     * Adds a jar, or a folder of classes, for the statements that follow.
+     *
+     * @throws CalculationException if there is no such file or folder
+     */
+    public static void addClassPath(String jarOrFolder) {
+        CellDisplay.sink().addClassPath(Path.of(jarOrFolder));
+    }
+
     /** Opens a page of text beside the notebook, where the front end can; below the cell where it cannot. */
     public static void page(String text) {
         CellDisplay.sink().payload(Map.of("source", "page", "start", 0, "data", Map.of("text/plain", text)));

@@ -1,11 +1,16 @@
 package kingpost.kernel.agent;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import kingpost.kernel.library.Libraries;
+import kingpost.kernel.library.LibraryProblem;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
 import kingpost.notebook.CellDisplay;
+import kingpost.units.CalculationException;
 
 /** What a cell shows, asks or hands over while it runs, as frames. */
 final class CellSink implements CellDisplay.Sink {
@@ -41,6 +46,30 @@ final class CellSink implements CellDisplay.Sink {
     @Override
     public Optional<String> input(String prompt, boolean password) {
         return questions.ask(prompt, password);
+    }
+
+    @Override
+    public void addLibrary(String coordinates) {
+        questions.checkCellThread("Library " + coordinates);
+        try {
+            List<Path> jars = new Libraries(Path.of(System.getProperty("user.home", ".")), System.out::println)
+                    .fetch(coordinates);
+            questions.addToClassPath(jars.stream().map(Path::toString).toList());
+            System.out.println("Added " + coordinates + (jars.size() == 1 ? "" : " and " + (jars.size() - 1) + " more"));
+        } catch (LibraryProblem problem) {
+            throw new CalculationException(problem.getMessage());
+        }
+    }
+
+    @Override
+    public void addClassPath(Path jarOrFolder) {
+        questions.checkCellThread("Class path " + jarOrFolder);
+        Path path = jarOrFolder.toAbsolutePath().normalize();
+        if (!Files.exists(path)) {
+            throw new CalculationException("Class path \"" + jarOrFolder + "\": there is no such jar or folder; "
+                    + "give one that exists, from " + Path.of("").toAbsolutePath() + " or absolute.");
+        }
+        questions.addToClassPath(List.of(path.toString()));
     }
 
     @Override

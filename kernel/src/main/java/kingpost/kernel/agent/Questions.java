@@ -1,11 +1,12 @@
 package kingpost.kernel.agent;
 
+import java.util.List;
 import java.util.Optional;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
 import kingpost.units.CalculationException;
 
-/** Asks the kernel for something that the cell waits for: a line from the user. One at a time. */
+/** Asks the kernel for something that the cell waits for: a line from the user, a longer class path. One at a time. */
 final class Questions {
 
     private final CellThread thread;
@@ -39,6 +40,22 @@ final class Questions {
             default -> throw new CalculationException("Input: nobody can be asked in this run; "
                     + "write the value in the cell.");
         };
+    }
+
+    /** The kernel hears such a question only while the cell's own thread waits for its answer. */
+    void checkCellThread(String what) {
+        if (thread.runningHere() == 0) {
+            throw new CalculationException(what + ": only the cell's own thread can add it, while the cell runs; "
+                    + "add it in a statement of its own.");
+        }
+    }
+
+    /** Has cells compiled and run with these jars and folders from now on. */
+    synchronized void addToClassPath(List<String> paths) {
+        asked++;
+        if (answerTo(Frame.of(Kind.CLASS_PATH, asked, cells.current(), paths)).text(1).equals("stopped")) {
+            throw new CellStopped("The cell was interrupted.");
+        }
     }
 
     private Frame answerTo(Frame question) {

@@ -65,7 +65,7 @@ final class CalcLink {
                     answer.complete(frame.fields().get(1));
                 }
             }
-            case ENDED, INPUT -> callEvents.add(frame);
+            case ENDED, INPUT, CLASS_PATH -> callEvents.add(frame);
             case DYING -> process.lastWords(frame.text(0));
             default -> outputs.take(frame);
         }

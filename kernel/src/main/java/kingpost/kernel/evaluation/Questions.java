@@ -4,7 +4,7 @@ import java.util.Optional;
 import kingpost.kernel.pipe.Frame;
 import kingpost.kernel.pipe.Kind;
 
-/** Answers what a running call asks of the kernel: a line from the user. */
+/** Answers what a running call asks of the kernel: a line from the user, a longer class path. */
 final class Questions {
 
     private final Shell shell;
@@ -23,6 +23,9 @@ final class Questions {
         try {
             if (question.kind() == Kind.INPUT) {
                 shell.control().link().send(input(question));
+            } else if (question.kind() == Kind.CLASS_PATH) {
+                shell.addToClassPath(question.texts(2));
+                shell.control().link().send(answer(question, "line", ""));
             }
         } catch (CalcLost gone) {
             // the call ends by that, too

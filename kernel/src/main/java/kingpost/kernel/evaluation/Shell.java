@@ -148,6 +148,16 @@ final class Shell {
         memory.statementEnded();
     }
 
+    /** Adds jars and folders for the statements that follow; a call may be running, while which JShell rests. */
+    void addToClassPath(List<String> paths) {
+        lock.lock();
+        try {
+            paths.forEach(jshell::addToClasspath);
+        } finally {
+            lock.unlock();
+        }
+    }
+
     /** If the calc VM ended between cells: starts another, and says so. */
     Optional<String> recoverFromIdleLoss() {
         return control.lostWhileIdle() ? Optional.of(recover()) : Optional.empty();

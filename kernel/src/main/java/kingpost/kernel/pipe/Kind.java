@@ -56,6 +56,8 @@ public enum Kind {
     CLEAR,
     /** {@code id, cell, prompt, password}: ask the user for a line. */
     INPUT,
+    /** {@code id, cell, paths: list of text}: let cells be compiled and run with these jars and folders. */
+    CLASS_PATH,
     /** {@code cell, payload: map}: for the execute reply. */
     PAYLOAD,
     /** {@code cell, type, content: map, metadata: map, buffers: list of bytes}: a comm message. */
