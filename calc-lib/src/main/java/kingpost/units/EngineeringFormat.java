@@ -30,6 +30,8 @@ public final class EngineeringFormat {
     private static final EngineeringFormat GIVEN = new EngineeringFormat(12, false);
     private static final double SMALLEST_PLAIN = 1e-4;
     private static final double LARGEST_PLAIN = 1e9;
+    /** Digits that survive a calculation of usual length. */
+    private static final int CERTAIN_DIGITS = 13;
     private static final double NOISE = 1e-9;
 
     private final int figures;
@@ -133,11 +135,16 @@ public final class EngineeringFormat {
     }
 
     private BigDecimal rounded(double value) {
-        BigDecimal exact = BigDecimal.valueOf(value);
-        BigDecimal rounded = exact.round(new MathContext(figures, RoundingMode.HALF_UP));
+        BigDecimal rounded = withoutNoise(value).round(new MathContext(figures, RoundingMode.HALF_UP));
         BigDecimal brief = rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
         boolean toldExactly = Math.abs(value - brief.doubleValue()) <= NOISE * Math.abs(value);
         return toldExactly ? brief : rounded;
+    }
+
+    /** So that 74.25 and the 74.24999999999999 that another way of working gives are written alike. */
+    private BigDecimal withoutNoise(double value) {
+        BigDecimal exact = BigDecimal.valueOf(value);
+        return figures < CERTAIN_DIGITS ? exact.round(new MathContext(CERTAIN_DIGITS, RoundingMode.HALF_EVEN)) : exact;
     }
 
     private static String grouped(String plain) {

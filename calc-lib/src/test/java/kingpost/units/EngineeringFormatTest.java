@@ -43,6 +43,13 @@ class EngineeringFormatTest {
     }
 
     @Test
+    void halvesThatACalculationMissesByTheLastBitAreHalves() {
+        assertEquals("74.3 kN", Quantity.of(Math.nextDown(74.25), kN).toString());
+        assertEquals("74.3 kN", Quantity.of(Math.nextUp(74.25), kN).toString());
+        assertEquals("74.2 kN", Quantity.of(74.2499, kN).toString());
+    }
+
+    @Test
     void givenDataKeepsItsUnitAndFigures() {
         assertEquals("2.2375 m", EngineeringFormat.given().format(Quantity.of(2.2375, m)));
         assertEquals("12\u202f500 N", EngineeringFormat.given().format(Quantity.of(12_500, N)));
