@@ -82,7 +82,12 @@ class QuestionsTest {
         bench.session.interrupt();
         bench.reply(cell);
         List<String> briefs = bench.briefs(cell);
-        assertEquals(List.of("busy", "execute_input", "busy", "busy", "error", "execute_reply error", "idle"), briefs);
+        // the control channel has a thread of its own, so its renewed busy may come while the cell is ending
+        assertEquals(3, briefs.stream().filter("busy"::equals).count(), briefs::toString);
+        assertEquals("busy", briefs.get(0));
+        assertEquals(List.of("execute_input", "error", "execute_reply error", "idle"),
+                briefs.stream().filter(brief -> !brief.equals("busy")).toList());
+        assertEquals("idle", briefs.get(briefs.size() - 1));
     }
 
     @Test
