@@ -14,12 +14,14 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import kingpost.form.Form;
 import kingpost.truss.Direction;
 import kingpost.truss.Joint;
 import kingpost.truss.TrussBuilder;
 import kingpost.truss.TrussModel;
+import kingpost.truss.TrussProblems;
 import kingpost.units.StructuralUnits;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Tag;
@@ -27,7 +29,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * 500 generated trusses, every ready-made form and simple ones at random, against SciPy's sparse LU decomposition as an
+ * 500 generated trusses, every ready-made form, space trusses and simple ones at random, against SciPy's sparse LU decomposition as an
  * independent solver. Runs where {@code /usr/bin/python3} has SciPy.
  */
 @Tag("clients")
@@ -35,6 +37,7 @@ class IndependentSolverTest {
 
     private static final int COUNT = 500;
     private static final int OF_EACH_FORM = 4;
+    private static final int IN_SPACE = 100;
     /** Of the largest force or load in the truss. */
     private static final double TOLERANCE = 1e-9;
     private static final Path SCRIPT = Path.of("src", "test", "python", "equilibrium.py").toAbsolutePath();
@@ -62,7 +65,19 @@ class IndependentSolverTest {
         Stream<TrussModel> forms = Stream.of(Form.values()).flatMap(form -> IntStream.rangeClosed(2, 12)
                 .filter(form::allows).boxed().flatMap(panels -> IntStream.range(0, OF_EACH_FORM)
                         .mapToObj(i -> loaded(form, panels, new Random(31L * panels + i)))));
-        return Stream.concat(forms, RandomTrusses.simple(COUNT, 2718)).limit(COUNT).toList();
+        Stream<TrussModel> space = LongStream.iterate(1, seed -> seed + 1).mapToObj(SpaceTrusses::random)
+                .flatMap(IndependentSolverTest::ifSound).limit(IN_SPACE);
+        return Stream.concat(Stream.concat(forms, space), RandomTrusses.simple(COUNT, 2718)).limit(COUNT).toList();
+    }
+
+    /** The truss, unless chance has put a joint on a member or made a mechanism or nearly one. */
+    private static Stream<TrussModel> ifSound(TrussBuilder<TrussModel> builder) {
+        try {
+            return Stream.of(builder.build()).filter(truss -> Determinacies.of(truss) instanceof Determinacy.Determinate d
+                    && d.condition() < 1e4);
+        } catch (TrussProblems unlucky) {
+            return Stream.empty();
+        }
     }
 
     /** Any span and rise, and at every joint a load in any direction. */
