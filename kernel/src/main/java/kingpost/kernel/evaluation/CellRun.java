@@ -52,7 +52,7 @@ final class CellRun {
             return failure.isPresent() ? failure.get() : completed();
         } catch (StackOverflowError tooDeep) {
             return tooDeep();
-        } catch (IllegalStateException broken) {
+        } catch (IllegalStateException | InternalError broken) {
             if (String.valueOf(broken.getMessage()).contains("StackOverflowError")) {
                 return tooDeep();
             }
