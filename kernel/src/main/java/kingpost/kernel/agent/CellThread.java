@@ -20,6 +20,8 @@ final class CellThread extends Thread implements StopSign {
     private static final int SPARE_BYTES = 4 << 20;
     /** Made beforehand, because there is no room for it when it is needed. */
     private static final byte[] NONE = new byte[0];
+    private static final List<Map<String, Object>> MEMORY_FULL = List.of(Map.of(
+            "class", OutOfMemoryError.class.getName(), "ours", false, "frames", List.of()));
 
     /** The thread's name, for whoever looks at a thread dump. */
     static final String NAME = "cell";
@@ -106,15 +108,14 @@ final class CellThread extends Thread implements StopSign {
         started = Instant.now();
         running = task.id;
         cells.enter(task.cell);
-        Frame end = stopped(task);
+        Frame stopped = stopped(task);
+        Frame full = ended(task, "threw", MEMORY_FULL);
+        Frame end = full;
         try {
-            end = ended(task, "returned", userCode(task.call));
-        } catch (SPIResolutionException unresolved) {
-            end = ended(task, "unresolved", List.of(unresolved.id(), Thrown.frames(unresolved.getStackTrace())));
-        } catch (Unshown unshown) {
-            end = failed(task, "unshown", unshown.getCause());
-        } catch (Throwable failure) {
-            end = failed(task, "threw", failure);
+            end = endOf(task, full);
+        } catch (CellStopped late) {
+            end = stopped;
+            throw late;
         } finally {
             if (toStop == task.id) {
                 Children.destroySince(started);
@@ -125,9 +126,26 @@ final class CellThread extends Thread implements StopSign {
         cells.forgotten().forEach(number -> outbox.frame(Frame.of(Kind.FORGET, number)));
     }
 
-    private Frame failed(Task task, String how, Throwable failure) {
+    private Frame endOf(Task task, Frame full) {
+        try {
+            return ended(task, "returned", userCode(task.call));
+        } catch (SPIResolutionException unresolved) {
+            return ended(task, "unresolved", List.of(unresolved.id(), Thrown.frames(unresolved.getStackTrace())));
+        } catch (Unshown unshown) {
+            return failed(task, "unshown", unshown.getCause(), full);
+        } catch (Throwable failure) {
+            return failed(task, "threw", failure, full);
+        }
+    }
+
+    /** {@code full} is what to tell when there is no room to tell more. */
+    private Frame failed(Task task, String how, Throwable failure, Frame full) {
         spare = failure instanceof Error ? NONE : spare;
-        return CellStopped.isIn(failure) ? stopped(task) : ended(task, how, chainOf(failure));
+        try {
+            return CellStopped.isIn(failure) ? stopped(task) : ended(task, how, chainOf(failure));
+        } catch (OutOfMemoryError again) {
+            return full;
+        }
     }
 
     private static byte[] newSpare() {
