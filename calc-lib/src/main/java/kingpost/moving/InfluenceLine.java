@@ -60,7 +60,7 @@ public record InfluenceLine(TrussModel truss, Effect effect, List<Ordinate> ordi
 
             @Override
             public List<Source> shear(Effect.OfShear of) {
-                return List.copyOf(UnitLoads.reactionsOf(truss));
+                return List.copyOf(Source.OfReaction.of(truss));
             }
         }));
         List<Ordinate> ordinates = new ArrayList<>();

@@ -33,7 +33,6 @@ import kingpost.statics.SectionResult;
 import kingpost.statics.Sections;
 import kingpost.statics.Solver;
 import kingpost.statics.Source;
-import kingpost.statics.UnitLoads;
 import kingpost.statics.SubstitutedMember;
 import kingpost.svg.Svg;
 import kingpost.truss.LoadCases;
@@ -187,7 +186,7 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
      * @throws kingpost.units.CalculationException when nothing supports the joint
      */
     public Influence influenceOfReaction(String joint) {
-        List<Source.OfReaction> all = UnitLoads.reactionsOf(model);
+        List<Source.OfReaction> all = Source.OfReaction.of(model);
         Source.OfReaction of = all.stream().filter(r -> r.symbol().equals(joint)).findFirst().orElseGet(() -> {
             String held = TrussNames.support(model, joint);
             return all.stream().filter(r -> r.joint().equals(held))

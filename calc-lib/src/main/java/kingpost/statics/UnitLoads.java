@@ -71,10 +71,4 @@ public record UnitLoads(TrussModel truss, List<String> joints, List<Source> effe
         });
         return new UnitLoads(model, joints, effects, forces, exact, worst[0]);
     }
-
-    /** Every reaction component of a truss. */
-    public static List<Source.OfReaction> reactionsOf(TrussModel model) {
-        Network network = new Network(model);
-        return IntStream.range(network.members(), network.unknowns()).mapToObj(network::reaction).toList();
-    }
 }

@@ -10,7 +10,7 @@ import kingpost.moving.LoadedChord;
 import kingpost.moving.TrainEffect;
 import kingpost.moving.UniformEffect;
 import kingpost.moving.WheelTrain;
-import kingpost.statics.UnitLoads;
+import kingpost.statics.Source;
 import kingpost.svg.Svg;
 import kingpost.truss.TrussModel;
 import kingpost.units.Quantity;
@@ -38,7 +38,7 @@ class InfluenceFigureTest {
     static Stream<InfluenceLine> lines() {
         return Stream.of(member(Example.bridge(4, 4, 5, 10), "L1-L2"), member(Example.bridge(12, 4, 5, 10), "L4-U4"),
                 line(Example.bridge(6, 4, 5, 10), new Effect.OfShear("L2", "L3")),
-                line(Example.roof(6, 2.5, 4), new Effect.OfReaction(UnitLoads.reactionsOf(Example.roof(6, 2.5, 4)).get(1))));
+                line(Example.roof(6, 2.5, 4), new Effect.OfReaction(Source.OfReaction.of(Example.roof(6, 2.5, 4)).get(1))));
     }
 
     @ParameterizedTest

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.Stream;
-
 import kingpost.GoldenFile;
 import kingpost.derivation.Derivation;
 import kingpost.derivation.Phrase;
@@ -16,7 +15,7 @@ import kingpost.moving.TrainEffect;
 import kingpost.moving.UniformEffect;
 import kingpost.moving.WheelTrain;
 import kingpost.render.PlainRenderer;
-import kingpost.statics.UnitLoads;
+import kingpost.statics.Source;
 import kingpost.truss.TrussModel;
 import kingpost.units.Quantity;
 import kingpost.units.StructuralUnits;
@@ -35,7 +34,7 @@ class InfluenceExplanationTest {
     }
 
     private static InfluenceLine reaction() {
-        return line(new Effect.OfReaction(UnitLoads.reactionsOf(TRUSS).get(1)));
+        return line(new Effect.OfReaction(Source.OfReaction.of(TRUSS).get(1)));
     }
 
     private static TrainEffect train(InfluenceLine line) {

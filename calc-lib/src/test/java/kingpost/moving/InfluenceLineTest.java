@@ -60,7 +60,7 @@ class InfluenceLineTest {
     }
 
     static InfluenceLine reaction(TrussModel truss, String symbol) {
-        return InfluenceLine.of(truss, new Effect.OfReaction(UnitLoads.reactionsOf(truss).stream()
+        return InfluenceLine.of(truss, new Effect.OfReaction(Source.OfReaction.of(truss).stream()
                 .filter(r -> r.symbol().equals(symbol)).findFirst().orElseThrow()), LoadedChord.atSupports(truss));
     }
 

@@ -1,5 +1,6 @@
 package kingpost.kernel.cli;
 
+import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import kingpost.kernel.document.Edition;
@@ -10,14 +11,13 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command line of {@code kingpost.jar}. */
 @Command(name = "kingpost", mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = "Structural calculations in notebooks: trusses worked joint by joint, checked and drawn.",
         synopsisSubcommandLabel = "COMMAND", subcommands = HelpCommand.class)
-public final class Main implements Runnable {
+public final class Main implements Callable<Integer> {
 
     /** What a command returns when the command line or a file is not what it should be. */
     static final int BAD_INPUT = 2;
@@ -48,17 +48,23 @@ public final class Main implements Runnable {
     /** The commands; cells run in what {@code evaluator} starts for an edition. */
     static CommandLine commandLine(Function<Edition, ? extends Evaluator> evaluator) {
         Supplier<Evaluator> ordinary = () -> evaluator.apply(Edition.SOLUTION);
+        OneLine oneLine = new OneLine();
         return new CommandLine(new Main())
                 .addSubcommand(new RunCommand(evaluator))
                 .addSubcommand(new RecheckCommand(ordinary))
                 .addSubcommand(new RegisterCommand())
                 .addSubcommand(new KernelCommand(ordinary))
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler(new OneLine());
+                .setParameterExceptionHandler(oneLine)
+                .setExecutionExceptionHandler(oneLine);
     }
 
+    /** Without a command there is nothing to do but name them. */
     @Override
-    public void run() {
-        throw new ParameterException(spec.commandLine(), "Command: none given; choose one of those below.");
+    public Integer call() {
+        CommandLine command = spec.commandLine();
+        command.getErr().println("Command: none given; choose one of those below.");
+        command.usage(command.getErr());
+        return BAD_INPUT;
     }
 }

@@ -13,10 +13,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import kingpost.kernel.wire.Json;
 
 /** Reads notebook files of format 4; older minor versions get what they lack (cell ids). */
 public final class NotebookReader {
+
+    private static final Pattern PLACE = Pattern.compile("line (\\d+) column (\\d+)");
 
     private static final int FORMAT = 4;
     private static final int FIRST_MINOR_WITH_IDS = 5;
@@ -63,10 +67,16 @@ public final class NotebookReader {
         try {
             tree = Json.read(text.startsWith("\ufeff") ? text.substring(1) : text);
         } catch (IllegalArgumentException e) {
-            throw new NotebookProblem("Notebook " + name + ": is not JSON (" + e.getMessage()
+            throw new NotebookProblem("Notebook " + name + ": is not JSON (" + place(e.getMessage())
                     + "); save it as a notebook again.", e);
         }
         return new NotebookReader(name).notebook(tree);
+    }
+
+    /** Where the fault is, without the reader's advice to its programmer. */
+    private static String place(String message) {
+        Matcher place = PLACE.matcher(String.valueOf(message));
+        return place.find() ? "line " + place.group(1) + ", column " + place.group(2) : message;
     }
 
     private Notebook notebook(Object tree) {

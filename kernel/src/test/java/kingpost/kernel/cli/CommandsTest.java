@@ -92,13 +92,20 @@ class CommandsTest {
     @Test
     void saysInOneLineWhatIsWrongWithAFile() throws IOException {
         assertOneLine("there is no such file", "run", folder.resolve("missing.ipynb"));
-        assertOneLine("is not JSON", "run", Files.writeString(folder.resolve("a.ipynb"), "hello"));
+        assertOneLine("a.ipynb: is not JSON (line 1, column 1); save it", "run", Files.writeString(folder.resolve("a.ipynb"), "hello"));
         assertOneLine("is JSON but not a notebook", "run", Files.writeString(folder.resolve("b.json"), "{\"a\":1}"));
         assertOneLine("written for the kernel \"python3\"", "run", notebook("py.ipynb",
                 "\"kernelspec\":{\"name\":\"python3\",\"display_name\":\"P\"},\"language_info\":{\"name\":\"python\"}", "1"));
         Path file = Files.writeString(folder.resolve("file"), "");
         assertOneLine("Output folder " + file, "run", notebook("ok.ipynb", "", "1"), "--out", file);
         assertOneLine("Connection file", "kernel", folder.resolve("none.json"));
+    }
+
+    @Test
+    void saysInOneLineWhatIsWrongWithTheCommandLine() {
+        assertOneLine("[HTML, PDF, MD, IPYNB] but was 'docx'; see \"kingpost run --help\".", "run", "a.ipynb", "--to", "docx");
+        assertOneLine("'frobnicate'; see \"kingpost --help\".", "frobnicate");
+        assertOneLine("NOTEBOOK", "recheck");
     }
 
     private void assertOneLine(String message, Object... args) {
