@@ -50,10 +50,9 @@ final class CellRun {
             Optional<Failed> failure = statements();
             failures.notesOnDeclarations().forEach(note -> output.stream("stderr", note + "\n"));
             return failure.isPresent() ? failure.get() : completed();
-        } catch (StackOverflowError tooDeep) {
-            return tooDeep();
-        } catch (IllegalStateException | InternalError broken) {
-            if (String.valueOf(broken.getMessage()).contains("StackOverflowError")) {
+        } catch (RuntimeException | Error broken) {
+            shell.renewCompiler();
+            if (isOutOfRoom(broken)) {
                 return tooDeep();
             }
             throw broken;
@@ -62,8 +61,13 @@ final class CellRun {
         }
     }
 
-    /** The compiler itself has run out of stack. */
-    private static Failed tooDeep() {
+    /** The compiler has run out of stack or memory, as itself or JShell tells. */
+    private static boolean isOutOfRoom(Throwable broken) {
+        return broken instanceof StackOverflowError || broken instanceof OutOfMemoryError
+                || String.valueOf(broken.getMessage()).contains("StackOverflowError");
+    }
+
+    static Failed tooDeep() {
         String message = "this cell is nested too deep, or one statement of it is too long, to be compiled;"
                 + " split it into several statements";
         return new Failed(Outcome.Kind.COMPILATION, CompileErrors.NAME, message, List.of(message), 0);

@@ -49,7 +49,7 @@ final class Failures {
         if (ending.isPresent() && isInterrupted(ending.get())) {
             return Optional.of(interrupted());
         }
-        if (event.status() == Status.REJECTED || isUnusableVariable(event)) {
+        if (event.status() == Status.REJECTED || isUnusableVariable(event) || shell.isHalfMade(event)) {
             return Optional.of(rejected(event, offset));
         }
         if (event.exception() instanceof EvalException thrown && ending.isPresent()

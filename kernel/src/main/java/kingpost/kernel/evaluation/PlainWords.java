@@ -41,6 +41,11 @@ final class PlainWords {
                             .formatted(m.group(1))),
             rule("unclosed character literal", m -> "unclosed character literal; single quotes hold one character,"
                     + " text stands in double quotes"),
+            rule("constant string too long", m -> "a text in a cell may have at most 65,535 bytes; read a longer one from a"
+                    + " file, as with Files.readString(Path.of(...))"),
+            rule("code too large(?: for try statement)?", m -> "this is too long for one method or one list of values; split"
+                    + " it, or read the values from a file"),
+            rule("too many constants", m -> "this has more constants than one class may; split it"),
             rule("JShell method names must not match Object methods.*", m -> "a cell's method cannot have this name,"
                     + " because every object has a method of that name; give it another"),
             rule("invalid canonical constructor in record (\\w+): \\(attempting to assign stronger access .*",

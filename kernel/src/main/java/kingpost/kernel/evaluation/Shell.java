@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import jdk.jshell.Diag;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
@@ -122,6 +123,7 @@ final class Shell {
 
     /** After a statement: keeps what is declared, drops what nobody can refer to. */
     void settle(List<SnippetEvent> events) {
+        List<SnippetEvent> halfMade = events.stream().filter(this::isHalfMade).toList();
         boolean declares = events.stream().anyMatch(e -> Snippets.isDeclaration(e.snippet()) && e.status().isActive());
         if (declares) {
             control.classes().keepRecent();
@@ -131,6 +133,24 @@ final class Shell {
         for (SnippetEvent event : events) {
             settle(event.snippet(), event.exception() != null);
         }
+        if (!halfMade.isEmpty()) {
+            halfMade.stream().map(SnippetEvent::snippet).filter(s -> jshell.status(s).isActive()).forEach(jshell::drop);
+            memory.renewCompiler();
+        }
+    }
+
+    /**
+     * The compiler's check passed, and then it could not write the class, as with a text or a method too long for one.
+     * JShell would try again with every later cell, and go on with a compiler that holds half a class.
+     */
+    boolean isHalfMade(SnippetEvent event) {
+        return event.status() == Snippet.Status.RECOVERABLE_NOT_DEFINED
+                && jshell.diagnostics(event.snippet()).anyMatch(Diag::isError);
+    }
+
+    /** The compiler has failed, and may hold half of what it made. */
+    void renewCompiler() {
+        memory.renewCompiler();
     }
 
     private void settle(Snippet snippet, boolean failed) {

@@ -76,9 +76,22 @@ final class SnippetMemory {
         Map<String, ?> variables = field(get(jshell, "keyMap"), "varMap");
         variables.keySet().removeIf(name -> name.startsWith(Kind.TEMPORARY));
         if (++rounds % ROUNDS_OF_ONE_COMPILER == 0) {
-            Method renew = compiler.getClass().getDeclaredMethod("initTaskPool");
-            renew.setAccessible(true);
-            renew.invoke(compiler);
+            renew(compiler);
+        }
+    }
+
+    private static void renew(Object compiler) throws ReflectiveOperationException {
+        Method renew = compiler.getClass().getDeclaredMethod("initTaskPool");
+        renew.setAccessible(true);
+        renew.invoke(compiler);
+    }
+
+    /** Has the next statement compiled by a compiler that has seen nothing of the ones before. */
+    void renewCompiler() {
+        try {
+            renew(get(jshell, "taskFactory"));
+        } catch (ReflectiveOperationException | InaccessibleObjectException notSo) {
+            LOG.log(Level.DEBUG, "JShell keeps its compiler: " + notSo);
         }
     }
 

@@ -1,7 +1,6 @@
 package kingpost.kernel.session;
 
 import java.lang.System.Logger;
-import java.lang.System.Logger.Level;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,7 +91,7 @@ final class CellDesk {
             return stop.isMeant(exchange) ? INTERRUPTED_BEFORE : ready.run(new CellRequest(request.code(),
                     request.silent(), request.allowStdin(), request.userExpressions()), gate);
         } catch (RuntimeException | Error e) {
-            LOG.log(Level.ERROR, "A cell could not be run", e);
+            Trouble.log(LOG, "A cell could not be run", e);
             String message = "the kernel could not run this cell: " + e.getMessage() + "; its log has the details";
             return new Outcome.Failed(Outcome.Kind.EXCEPTION, "KernelError", message,
                     List.of("KernelError: " + message), 0);

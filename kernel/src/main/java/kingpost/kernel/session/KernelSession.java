@@ -262,7 +262,7 @@ public final class KernelSession implements Inbox, AutoCloseable {
             } catch (InterruptedException e) {
                 LOG.log(Level.DEBUG, "A stray interrupt was ignored");
             } catch (RuntimeException | Error e) {
-                LOG.log(Level.ERROR, "A request could not be served", e);
+                Trouble.log(LOG, "A request could not be served", e);
             }
         }
     }

@@ -87,7 +87,7 @@ final class Questions {
             LOG.log(Level.WARNING, "A question about code was not answered in " + limitMillis + " ms");
             answer.cancel(true);
         } catch (ExecutionException e) {
-            LOG.log(Level.ERROR, "A question about code could not be answered", e.getCause());
+            Trouble.log(LOG, "A question about code could not be answered", e.getCause());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

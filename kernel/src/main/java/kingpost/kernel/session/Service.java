@@ -40,7 +40,7 @@ final class Service {
             LOG.log(Level.WARNING, "Request " + exchange.type() + ": " + e.getMessage());
             return failure(handler, "RequestError", e.getMessage());
         } catch (RuntimeException | Error e) {
-            LOG.log(Level.ERROR, "Request " + exchange.type() + " could not be answered", e);
+            Trouble.log(LOG, "A request could not be answered", e);
             return failure(handler, "KernelError", "The kernel could not answer " + exchange.type() + " ("
                     + e.getClass().getSimpleName() + "); its log has the details.");
         }

@@ -215,4 +215,19 @@ class CellsTest {
         bench.all(bench.execute("hello", "allow_stdin", true));
         assertEquals(Optional.empty(), evaluator.lastOutput.input("? ", false));
     }
+
+    /** As when the memory is full: the log itself needs some. */
+    @Test
+    void goesOnAfterAFailureThatCannotBeLogged() {
+        evaluator.on("full", (cell, out) -> {
+            throw new OutOfMemoryError("no room") {
+                @Override
+                public void printStackTrace(java.io.PrintWriter to) {
+                    throw new OutOfMemoryError("no room for the log either");
+                }
+            };
+        });
+        assertEquals("execute_reply error", bench.briefs(bench.execute("full")).get(3));
+        assertTrue(bench.briefs(bench.execute("1 + 1")).contains("execute_reply ok"));
+    }
 }
