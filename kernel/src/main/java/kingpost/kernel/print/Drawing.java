@@ -22,6 +22,11 @@ abstract class Drawing implements SVGDrawer {
     /** Draws the element {@code width} wide and {@code height} high, in pixels, its upper left corner at the origin. */
     abstract void draw(Element element, Graphics2D graphics, double width, double height);
 
+    /** Pixels that are set aside for a length. */
+    static int canvas(double length) {
+        return (int) Math.ceil(length) + SPARE;
+    }
+
     @Override
     public final SVGImage buildSVGImage(Element element, Box box, CssContext context, double width, double height,
                                         double dotsPerPixel) {
@@ -40,7 +45,7 @@ abstract class Drawing implements SVGDrawer {
             public void drawSVG(OutputDevice device, RenderingContext rendering, double x, double y) {
                 double wide = width / dotsPerPixel;
                 double high = height / dotsPerPixel;
-                device.drawWithGraphics((float) x, (float) y, (int) Math.ceil(wide) + SPARE, (int) Math.ceil(high) + SPARE,
+                device.drawWithGraphics((float) x, (float) y, canvas(wide), canvas(high),
                         graphics -> draw(element, graphics, wide, high));
             }
         };

@@ -63,4 +63,10 @@ record MathBox(double width, double ascent, double descent, List<Mark> marks) {
     double height() {
         return ascent + descent;
     }
+
+    /** The same, to be copied and heard as {@code text}. */
+    MathBox saying(String text) {
+        return text.isBlank() || marks.isEmpty() ? this
+                : new MathBox(width, ascent, descent, List.of(new Mark.Said(text.strip(), marks)));
+    }
 }

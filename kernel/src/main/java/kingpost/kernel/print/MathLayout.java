@@ -34,7 +34,14 @@ final class MathLayout {
     MathBox of(Element math) {
         boolean display = math.getAttribute("display").equals("block")
                 || math.getAttribute("displaystyle").equals("true");
-        return row(children(math), display, false);
+        MathBox box = row(children(math), display, false);
+        return isTable(math) ? box : box.saying(MathWords.of(math));
+    }
+
+    /** Whether lines under each other are all there is: each is then read as a line. */
+    private static boolean isTable(Element element) {
+        List<Element> parts = children(element);
+        return element.getNodeName().equals("mtable") || parts.size() == 1 && isTable(parts.get(0));
     }
 
     private MathBox node(Element element, boolean display, boolean script) {

@@ -11,7 +11,7 @@ import org.w3c.dom.Element;
  */
 record MathTable(List<List<Element>> lines) {
 
-    /** The table, its middle on the {@code axis} above the baseline. */
+    /** The table, its middle on the {@code axis} above the baseline; each line says its own words. */
     MathBox box(Function<Element, MathBox> content, double axis) {
         List<List<MathBox>> boxes = lines.stream()
                 .map(line -> line.stream().map(cell -> padded(cell, content.apply(cell))).toList()).toList();
@@ -25,7 +25,7 @@ record MathTable(List<List<Element>> lines) {
         MathBox table = MathBox.EMPTY;
         double down = 0;
         for (int i = 0; i < boxes.size(); i++) {
-            MathBox line = line(lines.get(i), boxes.get(i), widths);
+            MathBox line = line(lines.get(i), boxes.get(i), widths).saying(MathWords.line(lines.get(i)));
             table = table.with(line, 0, down + line.ascent());
             down += line.height();
         }

@@ -11,8 +11,6 @@ import org.w3c.dom.NodeList;
 /** Makes a page for the screen ready for paper: style sheet, running head and foot, bookmarks, room for what is drawn. */
 final class PageTree {
 
-    /** A table with no more rows than this stays on one page. */
-    private static final int MOST_ROWS_WHOLE = 16;
 
     private final Document page;
 
@@ -25,8 +23,7 @@ final class PageTree {
         all("style").stream().filter(style -> style.getParentNode() == head).forEach(PageTree::remove);
         all("summary").forEach(PageTree::remove);
         child(head, "style").setTextContent(styleSheet);
-        all("table").stream().filter(table -> table.getElementsByTagName("tr").getLength() <= MOST_ROWS_WHOLE)
-                .forEach(table -> table.setAttribute("class", "whole"));
+        new PageFlow(page).prepare();
         running(edges);
         bookmarks(head);
         all("math").forEach(math -> {

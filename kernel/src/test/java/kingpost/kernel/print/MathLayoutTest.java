@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.StringReader;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
 
@@ -27,8 +30,14 @@ class MathLayoutTest {
         return new MathLayout().of(math(content));
     }
 
+    /** What is drawn, whatever it is read as. */
+    private static List<Mark> marks(MathBox box) {
+        return box.marks().stream().flatMap(mark -> mark instanceof Mark.Said said ? said.marks().stream() : Stream.of(mark))
+                .toList();
+    }
+
     private static List<Mark.Letters> letters(MathBox box) {
-        return box.marks().stream().filter(Mark.Letters.class::isInstance).map(Mark.Letters.class::cast).toList();
+        return marks(box).stream().filter(Mark.Letters.class::isInstance).map(Mark.Letters.class::cast).toList();
     }
 
     private static String text(MathBox box) {
@@ -54,7 +63,7 @@ class MathLayoutTest {
     @Test
     void aFractionsPartsLieClearOfItsBar() {
         MathBox box = box("<mfrac><mn>3</mn><mn>5</mn></mfrac>");
-        Mark.Bar bar = (Mark.Bar) box.marks().stream().filter(Mark.Bar.class::isInstance).findFirst().orElseThrow();
+        Mark.Bar bar = (Mark.Bar) marks(box).stream().filter(Mark.Bar.class::isInstance).findFirst().orElseThrow();
         List<Mark.Letters> letters = letters(box);
         assertTrue(letters.get(0).y() < bar.y() - 0.1, "3 stands above the bar");
         assertTrue(letters.get(1).y() - 0.68 > bar.y() + bar.height() + 0.1, "5 hangs below the bar");
@@ -90,5 +99,33 @@ class MathLayoutTest {
                 + "<msub><mi>F</mi><mtext>AD</mtext></msub><mo>+</mo><msub><mi>A</mi><mi>y</mi></msub><mo>=</mo><mn>0</mn>"
                 + "</mrow>")).replaceFirst("^3/5", "(3/5)"));
         assertEquals("\u221a(a/b)", MathWords.of(math("<msqrt><mfrac><mi>a</mi><mi>b</mi></mfrac></msqrt>")));
+    }
+
+    private static List<String> said(MathBox box) {
+        return box.marks().stream().map(mark -> ((Mark.Said) mark).text()).toList();
+    }
+
+    /** A fraction is 4/5, never 45; in brackets where it would run into what follows. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '"', value = {
+        "4/5|<mfrac><mn>4</mn><mn>5</mn></mfrac>",
+        "(4/5) F_AD|<mfrac><mn>4</mn><mn>5</mn></mfrac><mo>\u2062</mo><msub><mi>F</mi><mtext>AD</mtext></msub>",
+        "\u2212(24/25) F_BD = 0|<mo form='prefix'>\u2212</mo><mfrac><mn>24</mn><mn>25</mn></mfrac><mo>\u2062</mo><msub><mi>F</mi>"
+            + "<mtext>BD</mtext></msub><mo>=</mo><mn>0</mn>",
+        "A = 473 mm^2|<mi>A</mi><mo>=</mo><mn>473</mn><mspace width='0.2em'/><msup><mi>mm</mi><mn>2</mn></msup>",
+        "(567\u221a5)/20|<mfrac><mrow><mn>567</mn><msqrt><mn>5</mn></msqrt></mrow><mn>20</mn></mfrac>",
+        "\u03a3F_x\u2032|<mi>\u03a3</mi><msub><mi>F</mi><msup><mi>x</mi><mo>\u2032</mo></msup></msub>",
+        "(a + b)/(2 c)|<mfrac><mrow><mi>a</mi><mo>+</mo><mi>b</mi></mrow><mrow><mn>2</mn><mo>\u2062</mo><mi>c</mi></mrow></mfrac>",
+    })
+    void isCopiedAsItIsRead(String words, String content) {
+        assertEquals(List.of(words), said(box(content)));
+    }
+
+    @Test
+    void theLinesOfATableAreCopiedOneByOne() {
+        String line = "<mtr><mtd><mi>%s</mi></mtd><mtd><mo>=</mo><mfrac><mn>1</mn><mn>%s</mn></mfrac></mtd></mtr>";
+        assertEquals(List.of("a = 1/2", "b = 1/3"),
+                said(box("<mtable>" + line.formatted("a", "2") + line.formatted("b", "3") + "</mtable>")));
+        assertEquals(1, said(box("<mi>x</mi><mo>=</mo><mtable>" + line.formatted("a", "2") + "</mtable>")).size());
     }
 }

@@ -69,7 +69,7 @@ class PrintedPageTest {
         assertTrue(text.contains("FIGURE"), text);
         String last = text(pdf("<p><math><msub><mi>F</mi><mtext>AB</mtext></msub><mo>=</mo><mo form=\"prefix\">\u2212</mo>"
                 + "<mn>24</mn></math></p>", Paper.A4), 1);
-        assertTrue(last.replaceAll("\\s", "").contains("FAB=\u221224"), last);
+        assertTrue(last.contains("F_AB = \u221224"), last);
     }
 
     /** Source: ISO 216; ANSI/ASME Y14.1; 72 points an inch. */
@@ -137,5 +137,38 @@ class PrintedPageTest {
     void nothingIsFetched() throws IOException {
         assertTrue(text(pdf("<p>before</p><img src=\"http://127.0.0.1:9/x.png\" alt=\"x\"/><p>after</p>", Paper.A4), 1)
                 .contains("after"));
+    }
+
+    /** Source: ISO 32000-1, 14.9.4, for the text that stands for marked content. */
+    @Test
+    void aFractionIsCopiedWithItsStroke() throws IOException {
+        byte[] pdf = pdf("<p><math><mfrac><mn>4</mn><mn>5</mn></mfrac><mo>\u2062</mo><msub><mi>F</mi><mtext>AD</mtext></msub>"
+                + "</math></p>", Paper.A4);
+        String text = text(pdf, 1);
+        assertTrue(text.contains("(4/5) F_AD"), text);
+    }
+
+    /** A heading in one cell, the code of the next and its table belong together, though each is in a box of its own. */
+    @Test
+    void aHeadingStaysWithWhatItLeadsTo() throws IOException {
+        String filler = "<section class=\"kp-prose\"><p>" + "filler<br/>".repeat(40) + "</p><h2>HEADING</h2></section>";
+        String rows = "<tr><td>ROW</td></tr>".repeat(8);
+        String cell = "<section class=\"kp-cell\"><div class=\"kp-source\"><pre><code>CODE</code></pre></div>"
+                + "<div class=\"kp-output\"><div class=\"kp-value\"><table><tbody>" + rows + "</tbody></table></div></div></section>";
+        byte[] pdf = pdf("<main>" + filler + cell + "</main>", Paper.A4);
+        String second = text(pdf, 2);
+        assertTrue(second.contains("HEADING") && second.contains("CODE") && second.split("ROW", -1).length == 9, second);
+    }
+
+    /** Of forty rows some stand on each page, never a head alone; the head is said on each. */
+    @Test
+    void aLongTableBreaksBetweenRows() throws IOException {
+        String table = "<table><thead><tr><th>HEAD</th></tr></thead><tbody>" + "<tr><td>ROW</td></tr>".repeat(40)
+                + "</tbody></table>";
+        byte[] pdf = pdf("<p>" + "filler<br/>".repeat(20) + "</p>" + table, Paper.A4);
+        String first = text(pdf, 1);
+        String second = text(pdf, 2);
+        assertTrue(first.split("ROW", -1).length > 10 && first.contains("HEAD"), first);
+        assertTrue(second.split("ROW", -1).length > 10 && second.contains("HEAD"), second);
     }
 }
