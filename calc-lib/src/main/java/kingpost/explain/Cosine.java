@@ -22,6 +22,8 @@ record Cosine(Optional<Fraction> fraction, double degrees, boolean first, boolea
 
     private static final BigInteger LARGEST = BigInteger.valueOf(150);
     private static final EngineeringFormat ANGLE = EngineeringFormat.standard().keepingUnits().withFigures(4);
+    /** A sine smaller than this is rounding of the coordinates: thirds of a span, say. */
+    private static final double ROUNDING = 1e-9;
 
     /**
      * @param force direction of the force, in numbers that may be exact
@@ -32,7 +34,8 @@ record Cosine(Optional<Fraction> fraction, double degrees, boolean first, boolea
         double along = Math.abs(force.dot(axis));
         double across = force.cross(axis).norm();
         double degrees = first ? Math.toDegrees(Math.atan2(across, along)) : Math.toDegrees(Math.atan2(along, across));
-        return new Cosine(fraction(force, axis), degrees, first, false);
+        boolean inLine = across <= ROUNDING * along;
+        return new Cosine(inLine ? Optional.of(Fraction.ONE) : fraction(force, axis), degrees, first, false);
     }
 
     /** In space: a fraction where it is a simple one, else a decimal. */
@@ -65,7 +68,7 @@ record Cosine(Optional<Fraction> fraction, double degrees, boolean first, boolea
 
     /** An angle to four significant figures. */
     static Expression angle(double degrees) {
-        return Expressions.amount(ANGLE.number(degrees).replace('−', '-'), "°");
+        return Expressions.amount(ANGLE.digits(degrees), "°");
     }
 
     /** The share of {@code force} along {@code axis}, without its sign, if it is a fraction worth writing. */

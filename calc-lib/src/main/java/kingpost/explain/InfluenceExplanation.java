@@ -145,26 +145,43 @@ public final class InfluenceExplanation {
             blocks.addAll(work(loaded, of.member()));
             return blocks;
         }
-        for (Step step : Solver.solve(loaded).steps()) {
-            if (step instanceof Step.Reactions reactions) {
-                blocks.add(new Prose(lead));
-                blocks.addAll(new ReactionsExplanation(units).blocks(new Step.Reactions(Step.WhyReactions.ASKED_FOR,
-                        reactions.equations(), reactions.answers())));
-                if (line.effect() instanceof Effect.OfShear panel) {
-                    blocks.add(shear(units, panel, reactions));
-                }
-            }
+        List<Step> steps = toReactions(loaded);
+        if (steps.isEmpty()) {
+            return blocks;
+        }
+        blocks.add(new Prose(lead));
+        steps.forEach(step -> blocks.addAll(step instanceof Step.Reactions reactions
+                ? new ReactionsExplanation(units).blocks(new Step.Reactions(Step.WhyReactions.ASKED_FOR, reactions.equations(),
+                reactions.answers()))
+                : MemberExplanation.work(List.of(step), units, Inspections.of(loaded))));
+        if (line.effect() instanceof Effect.OfShear panel) {
+            blocks.add(shear(units, panel, steps.stream().flatMap(step -> step.answers().stream()).toList()));
         }
         return blocks;
     }
 
+    /** The work that leads to the reactions that the effect is made of: mostly the whole truss. */
+    private List<Step> toReactions(TrussModel loaded) {
+        List<Source.OfReaction> needed = line.effect() instanceof Effect.OfReaction of ? List.of(of.reaction())
+                : Source.OfReaction.of(loaded).stream().filter(r -> isInShear(r, (Effect.OfShear) line.effect())).toList();
+        List<Step> solved = Solver.solve(loaded).steps();
+        boolean atOnce = !solved.isEmpty() && solved.get(0) instanceof Step.Reactions first
+                && first.answers().stream().map(Step.Answer::unknown).toList().containsAll(needed);
+        return atOnce ? solved.subList(0, 1) : MemberSearch.toReactions(loaded, needed);
+    }
+
+    private boolean isInShear(Source.OfReaction reaction, Effect.OfShear panel) {
+        return isLeft(reaction.joint(), panel) && !Heading.isHorizontal(Heading.vector(reaction.direction()));
+    }
+
     /** The sum of what acts vertically to the left of the panel. */
-    private Block shear(Notation units, Effect.OfShear panel, Step.Reactions reactions) {
+    private Block shear(Notation units, Effect.OfShear panel, List<Step.Answer> answers) {
         List<Expression.Term> symbols = new ArrayList<>();
-        for (Step.Answer answer : reactions.answers()) {
-            if (answer.unknown() instanceof Source.OfReaction r && isLeft(r.joint(), panel)
-                    && Heading.isVertical(Heading.vector(r.direction()))) {
-                symbols.add(new Expression.Term(r.direction().y() < 0, units.symbol(r)));
+        for (Step.Answer answer : answers) {
+            if (answer.unknown() instanceof Source.OfReaction r && isInShear(r, panel)) {
+                boolean upright = Heading.isVertical(Heading.vector(r.direction()));
+                symbols.add(new Expression.Term(r.direction().y() < 0, upright ? units.symbol(r)
+                        : Expressions.product(Notation.four(Math.abs(r.direction().cosY())), units.symbol(r))));
             }
         }
         if (isLeft(line.peak().joint(), panel)) {

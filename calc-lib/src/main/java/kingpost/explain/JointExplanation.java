@@ -80,6 +80,7 @@ public final class JointExplanation {
     List<Block> sections() {
         List<Step.AtJoint> joints = joints(solution);
         OpeningExplanation opening = new OpeningExplanation(notation, variety);
+        ReactionsExplanation reactions = new ReactionsExplanation(notation);
         List<Block> sections = new ArrayList<>();
         int next = 0;
         for (Step step : solution.steps()) {
@@ -87,6 +88,8 @@ public final class JointExplanation {
                 List<Block> blocks = new ArrayList<>(blocks(joints, next++));
                 blocks.addAll(Pictures.progress(solution, joint));
                 sections.add(Section.of("Joint " + joint.joint(), blocks));
+            } else if (step instanceof Step.Reactions again && again.why() == Step.WhyReactions.WITHIN_REACH_NOW) {
+                sections.add(Section.of("The whole truss once more", reactions.blocks(again)));
             } else if (step instanceof Step.AtSection section) {
                 sections.add(opened(OpeningExplanation.title(section), opening.blocks(section), step));
             } else if (step instanceof Step.JointsTogether together) {

@@ -47,11 +47,15 @@ public final class JointOrderExplanation {
         blocks.add(new Prose(Phrase.of("A joint gives " + number + " equations, so it can be worked when no more than "
                 + number + " forces there are unknown.").sentence(atTheStart(start(solution)))
                 .sentence("The order is then:")));
-        blocks.add(new Listing(true, solution.steps().stream().filter(step -> !(step instanceof Step.Reactions))
+        blocks.add(new Listing(true, solution.steps().stream().filter(step -> !comesFirst(step))
                 .map(step -> step.accept(new Turns()).text(" for ")
                         .then(Series.and(step.answers(), answer -> Phrase.of(notation.symbol(answer.unknown())))))
                 .toList()));
         return blocks;
+    }
+
+    private static boolean comesFirst(Step step) {
+        return step instanceof Step.Reactions reactions && reactions.why() != Step.WhyReactions.WITHIN_REACH_NOW;
     }
 
     /** The look round before the first move after the reactions. */
@@ -68,7 +72,7 @@ public final class JointOrderExplanation {
 
         @Override
         public Phrase reactions(Step.Reactions step) {
-            return Phrase.of("the reactions");
+            return Phrase.of("the whole truss once more,");
         }
 
         @Override
@@ -134,6 +138,8 @@ public final class JointOrderExplanation {
                 : "After " + Series.count(opening.after(), "joint") + " no other is ready. ");
         Phrase how = opening.kind() == JointOrder.Opening.Kind.SECTION
                 ? when.text("A section through ").then(Series.names(opening.names())).text(" gives ")
+                : opening.kind() == JointOrder.Opening.Kind.WHOLE_TRUSS
+                ? Phrase.of("With that, equations of the whole truss give ")
                 : opening.kind() == JointOrder.Opening.Kind.TWO_BODIES
                 ? when.text("An equation of the whole truss and one of a part, or of two parts, cut through ")
                         .then(Series.names(opening.names())).text(", together give ")
@@ -145,7 +151,7 @@ public final class JointOrderExplanation {
         return order.reactionsFirst().map(why -> switch (why) {
             case NO_JOINT_TO_START -> "At first no joint is like that, so the reactions come before all joints.";
             case JOINTS_STOP_SHORT -> "Without the reactions the way from joint to joint would stop short, so they come first.";
-            case ASKED_FOR, SECTION_NEEDS_THEM, MEMBER_NEEDS_THEM -> "The reactions were asked for and come first.";
+            case WITHIN_REACH_NOW, ASKED_FOR, SECTION_NEEDS_THEM, MEMBER_NEEDS_THEM -> "The reactions were asked for and come first.";
         }).orElse("The reactions are not needed to begin.");
     }
 

@@ -117,10 +117,15 @@ public final class MemberExplanation {
     }
 
     private List<Block> worked(Inspection inspection) {
+        return work(ways.steps(), notation, inspection);
+    }
+
+    /** Steps that lead to one thing, worked. */
+    static List<Block> work(List<Step> steps, Notation notation, Inspection inspection) {
         List<Block> blocks = new ArrayList<>();
         JointExplanation joints = new JointExplanation(notation, inspection);
         OpeningExplanation sections = new OpeningExplanation(notation, new Variety());
-        for (Step step : ways.steps()) {
+        for (Step step : steps) {
             if (step instanceof Step.Reactions reactions) {
                 blocks.add(Section.of("Reactions", new ReactionsExplanation(notation).blocks(reactions)));
             } else if (step instanceof Step.AtSection section) {

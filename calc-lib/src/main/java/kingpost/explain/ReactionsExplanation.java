@@ -29,7 +29,7 @@ final class ReactionsExplanation {
 
     List<Block> blocks(Step.Reactions step) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Prose.of(why(step.why())));
+        blocks.add(step.why() == Step.WhyReactions.WITHIN_REACH_NOW ? new Prose(again(step)) : Prose.of(why(step.why())));
         blocks.addAll(Pictures.wholeTruss(notation.truss(), step));
         for (BodyEquation equation : step.equations()) {
             blocks.add(new Prose(equation.kind() instanceof Kind.Moment moment ? momentIntro(equation, moment)
@@ -37,7 +37,7 @@ final class ReactionsExplanation {
                     : sumIntro(equation, (Kind.Along) equation.kind())));
             blocks.add(equations.block(equation));
         }
-        if (step.why() != Step.WhyReactions.MEMBER_NEEDS_THEM) {
+        if (step.why() != Step.WhyReactions.MEMBER_NEEDS_THEM && step.why() != Step.WhyReactions.WITHIN_REACH_NOW) {
             leftOver(step).ifPresent(blocks::add);
         }
         Phrase remarks = reversed(step);
@@ -45,6 +45,12 @@ final class ReactionsExplanation {
             blocks.add(new Prose(remarks));
         }
         return blocks;
+    }
+
+    private Phrase again(Step.Reactions step) {
+        Phrase found = Series.and(step.answers(), answer -> Phrase.of(notation.symbol(answer.unknown())));
+        return Phrase.of("Go back to the whole truss. One reaction more is known than when it was looked at as one body, and so"
+                + " an equation of it now holds one unknown alone: it gives ").then(found).text(".");
     }
 
     private String why(Step.WhyReactions why) {
@@ -55,7 +61,7 @@ final class ReactionsExplanation {
                     + " than that. The reactions have to come first." + whole;
             case JOINTS_STOP_SHORT -> "Some joints could be worked straight away, but the way from joint to joint would"
                     + " stop before it had reached every member. With the reactions known it goes through." + whole;
-            case ASKED_FOR -> "The reactions are wanted, so they are found first." + whole;
+            case WITHIN_REACH_NOW, ASKED_FOR -> "The reactions are wanted, so they are found first." + whole;
             case MEMBER_NEEDS_THEM -> "The way to the member leads through what the supports do, so that comes first, as far as it"
                     + " is needed." + whole;
             case SECTION_NEEDS_THEM -> "Each part that the section leaves is held by a support, so the reactions come first."

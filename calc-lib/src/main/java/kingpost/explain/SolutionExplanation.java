@@ -43,12 +43,10 @@ public final class SolutionExplanation {
     }
 
     private List<Block> reactions() {
-        for (Step step : solution.steps()) {
-            if (step instanceof Step.Reactions reactions) {
-                return new ReactionsExplanation(notation).blocks(reactions);
-            }
-        }
         Step first = solution.steps().isEmpty() ? null : solution.steps().get(0);
+        if (first instanceof Step.Reactions reactions) {
+            return new ReactionsExplanation(notation).blocks(reactions);
+        }
         if (first != null && !(first instanceof Step.AtJoint)) {
             return List.of(Prose.of("The whole truss does not give the reactions: there are "
                     + Series.number(solution.reactions().size()) + ", and each of its "

@@ -63,7 +63,7 @@ public final class SubstituteExplanation {
         blocks.add(Prose.of(lead));
         Notation changed = new Notation(solution.truss());
         blocks.addAll(new InspectionExplanation(changed).blocks(solution.inspection()));
-        solution.steps().stream().filter(Step.Reactions.class::isInstance).map(Step.Reactions.class::cast)
+        solution.steps().stream().limit(1).filter(Step.Reactions.class::isInstance).map(Step.Reactions.class::cast)
                 .forEach(reactions -> blocks.add(Section.of("Reactions",
                         new ReactionsExplanation(changed).blocks(reactions))));
         blocks.addAll(new JointExplanation(changed, solution).sections());

@@ -38,7 +38,12 @@ final class BodyPlan {
      * left; in space sums first, then moments about lines. Ends where no equation holds one unknown.
      */
     static List<Planned> ofReactions(Network network, Body body) {
-        BodyPlan plan = new BodyPlan(network, body, body.unknowns());
+        return ofReactions(network, body, f -> true);
+    }
+
+    /** The same where only some are still unknown. */
+    static List<Planned> ofReactions(Network network, Body body, Predicate<Body.Force> unknown) {
+        BodyPlan plan = new BodyPlan(network, body, body.unknowns().stream().filter(unknown).toList());
         if (network.dimension() == 3) {
             while (plan.take(plan.candidatesInSpace(), f -> true)) {
                 continue;

@@ -41,8 +41,8 @@ public record JointOrder(Optional<WhyReactions> reactionsFirst, List<Turn> turns
      * What is done when no joint can be worked.
      *
      * @param after how many joints were worked before it
-     * @param kind  a section, two bodies with the same two unknowns, or joints solved together
-     * @param names members cut, or joints solved together
+     * @param kind  a section, the whole truss after it, two bodies with the same two unknowns, or joints solved together
+     * @param names members cut, or joints solved together; none for the whole truss
      * @param gives what it gives
      * @param stuck joints not yet done when the work stopped
      */
@@ -54,7 +54,7 @@ public record JointOrder(Optional<WhyReactions> reactionsFirst, List<Turn> turns
         }
 
         /** What opens a truss. */
-        public enum Kind { SECTION, TWO_BODIES, JOINTS_TOGETHER }
+        public enum Kind { SECTION, WHOLE_TRUSS, TWO_BODIES, JOINTS_TOGETHER }
     }
 
     /** The order in which the joints of a truss are worked. */
@@ -76,6 +76,8 @@ public record JointOrder(Optional<WhyReactions> reactionsFirst, List<Turn> turns
             } else if (move instanceof Move.AtSection section) {
                 List<String> cut = Cut.of(network, section.part()).stream().map(m -> network.member(m).name()).toList();
                 openings.add(new Opening(turns.size(), Opening.Kind.SECTION, cut, gives, look));
+            } else if (move instanceof Move.OfWhole) {
+                openings.add(new Opening(turns.size(), Opening.Kind.WHOLE_TRUSS, List.of(), gives, look));
             } else if (move instanceof Move.TwoBodies two) {
                 List<String> cut = two.entries().stream().flatMap(e -> Cut.of(network, e.part()).stream())
                         .map(m -> network.member(m).name()).distinct().toList();

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.Stream;
 import kingpost.statics.MemberWays.Count;
 import kingpost.statics.MemberWays.Means;
 import kingpost.statics.MemberWays.Way;
@@ -50,6 +51,33 @@ public final class MemberSearch {
         return search.ways();
     }
 
+    /**
+     * The work that leads to some reactions: equations of the whole truss where they suffice, else also of parts, else
+     * also of joints; empty where no chain of them does.
+     *
+     * @throws NotSolvable when the truss is a mechanism or indeterminate
+     */
+    public static List<Step> toReactions(TrussModel truss, List<Source.OfReaction> reactions) {
+        MemberSearch search = new MemberSearch(truss, truss.members().get(0));
+        Determinacy determinacy = Determinacies.of(search.network, search.route);
+        if (!(determinacy instanceof Determinacy.Determinate)) {
+            throw NotSolvable.because(truss.name(), determinacy);
+        }
+        List<Integer> numbers = reactions.stream().map(r -> search.network.members() + Source.OfReaction.of(truss).indexOf(r))
+                .toList();
+        return Stream.of(Means.SECTIONS, Means.MIXED).map(means -> search.links(means, numbers)).flatMap(Optional::stream)
+                .findFirst().map(links -> new MemberWork(search.network, search.inspections, search.route).steps(links))
+                .orElse(List.of());
+    }
+
+    private Optional<List<Link>> links(Means means, List<Integer> unknowns) {
+        ShortestWay way = way(means);
+        List<Optional<List<Link>>> each = unknowns.stream().map(way::to).toList();
+        return each.stream().allMatch(Optional::isPresent)
+                ? Optional.of(each.stream().flatMap(Optional::stream).flatMap(List::stream).distinct().toList())
+                : Optional.empty();
+    }
+
     private MemberWays ways() {
         List<Inspection.Finding> seen = seen();
         if (inspections.isZero(number)) {
@@ -90,6 +118,10 @@ public final class MemberSearch {
     }
 
     private Found found(Means means) {
+        return new Found(means, way(means).to(number));
+    }
+
+    private ShortestWay way(Means means) {
         IntPredicate open = u -> !inspections.isZero(u);
         EquationPool pool = new EquationPool(network, inspections, open);
         List<EquationPool.Entry> entries = new ArrayList<>();
@@ -102,7 +134,7 @@ public final class MemberSearch {
         if (means == Means.SECTIONS || means == Means.MIXED) {
             entries.addAll(pool.ofSections());
         }
-        return new Found(means, new ShortestWay(network, inspections, entries).to(number));
+        return new ShortestWay(network, inspections, entries);
     }
 
     private Count count(List<Link> links) {

@@ -45,6 +45,23 @@ sealed interface Move {
         }
     }
 
+    /**
+     * The truss as one body once more, after something inside it has told one of the forces that hold it.
+     *
+     * @param plan the equations that now hold one unknown each
+     */
+    record OfWhole(int turn, List<BodyPlan.Planned> plan) implements Move {
+        @Override
+        public List<Integer> unknowns() {
+            return plan.stream().map(p -> p.unknown().unknown()).toList();
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.whole(this);
+        }
+    }
+
     /** Several joints whose equations are solved at once. */
     record Together(int turn, List<Integer> joints, List<Integer> unknowns) implements Move {
         @Override
@@ -66,6 +83,8 @@ sealed interface Move {
         R joint(AtJoint move);
 
         R section(AtSection move);
+
+        R whole(OfWhole move);
 
         R together(Together move);
 

@@ -47,6 +47,19 @@ final class Openings {
                 .map(g -> new Move.Together(planner.nextTurn(), g.joints(), g.unknowns()));
     }
 
+    /**
+     * The whole truss, where one of its equations holds one reaction since the move just made gave another; in a plane
+     * truss that is small enough for steps to be read.
+     */
+    Optional<Move> wholeAfter(Move move) {
+        boolean tellsMore = move.unknowns().stream().anyMatch(u -> !network.isMember(u));
+        if (!tellsMore || network.dimension() != 2 || network.joints() > LARGE) {
+            return Optional.empty();
+        }
+        List<BodyPlan.Planned> plan = BodyPlan.ofReactions(network, Body.whole(network), f -> !progress.isSolved(f.unknown()));
+        return plan.isEmpty() ? Optional.empty() : Optional.of(new Move.OfWhole(planner.nextTurn(), plan));
+    }
+
     private Move allThatIsLeft() {
         List<Integer> joints = new ArrayList<>();
         Set<Integer> unknowns = new LinkedHashSet<>();

@@ -44,6 +44,7 @@ record Route(Optional<WhyReactions> reactionsFirst, List<BodyPlan.Planned> react
         while (more && !joints.isComplete()) {
             Optional<Move> move = openings.next();
             move.ifPresent(joints::make);
+            move.flatMap(openings::wholeAfter).ifPresent(joints::make);
             joints.run();
             more = move.isPresent();
         }

@@ -88,6 +88,12 @@ public final class Solver {
         }
 
         @Override
+        public Step whole(Move.OfWhole move) {
+            BodyWork work = new BodyWork(Body.whole(network), values).solve(move.plan());
+            return new Step.Reactions(Step.WhyReactions.WITHIN_REACH_NOW, work.equations(), work.answers());
+        }
+
+        @Override
         public Step twoBodies(Move.TwoBodies move) {
             return new TwoBodiesWork(network, route.progress(), values, move).work();
         }

@@ -21,7 +21,7 @@ public sealed interface Step {
     /**
      * Reactions from the equilibrium of the whole truss.
      *
-     * @param why       why they are needed first
+     * @param why       why they are found here
      * @param equations in the order solved; those with role Check come last
      */
     record Reactions(WhyReactions why, List<BodyEquation> equations, List<Answer> answers) implements Step {
@@ -36,12 +36,14 @@ public sealed interface Step {
         }
     }
 
-    /** Why the reactions come first. */
+    /** Why the reactions are found here; mostly, why they come first. */
     enum WhyReactions {
         /** No joint has two unknowns or fewer until they are known. */
         NO_JOINT_TO_START,
         /** Joints could be started, but they do not reach every member. */
         JOINTS_STOP_SHORT,
+        /** Some could not be found before; what the inside of the truss has told now brings them within reach. */
+        WITHIN_REACH_NOW,
         /** The user asked for them. */
         ASKED_FOR,
         /** They act on the part that a section leaves. */
