@@ -2,6 +2,7 @@ package kingpost.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import kingpost.derivation.Block;
 import kingpost.derivation.Phrase;
@@ -15,6 +16,8 @@ import kingpost.truss.Load;
 
 /** Where the coefficients of a joint in space come from: each inclined force's reach along the axes, over its length. */
 final class DirectionTable {
+
+    private static final double ROUNDING = 1e-12;
 
     private final Notation notation;
 
@@ -64,7 +67,9 @@ final class DirectionTable {
         return row;
     }
 
+    /** A reach that is rounding beside the length, as the cosine of 90 degrees is, counts as none. */
     private static List<Double> parts(Vector along) {
-        return List.of(along.x(), along.y(), along.z());
+        return Stream.of(along.x(), along.y(), along.z())
+                .map(part -> Math.abs(part) <= ROUNDING * along.norm() ? 0 : part).toList();
     }
 }

@@ -10,8 +10,8 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
- * Ways to cut a plane truss in two: along straight lines in many directions, along such a line bent round one joint,
- * and around each stiff part. Each way is the set of joints on one side.
+ * Ways to cut a plane truss in two: along straight lines in many directions, around each stiff part, and along such a
+ * way bent round one joint. Each way is the set of joints on one side.
  */
 final class CutSearch {
 
@@ -38,6 +38,7 @@ final class CutSearch {
     /** Sides of cuts, straight ones first; each cut appears with one side or both, as they were met. */
     List<BitSet> parts() {
         clusters();
+        int stiffOnes = parts.size();
         int directions = network.joints() > LARGE ? 2 : DIRECTIONS;
         List<BitSet> straight = new ArrayList<>();
         for (int k = 0; k < directions; k++) {
@@ -46,7 +47,9 @@ final class CutSearch {
         }
         straight.forEach(this::add);
         if (network.joints() <= LARGE) {
+            List<BitSet> stiff = new ArrayList<>(parts.subList(0, stiffOnes));
             straight.forEach(this::bend);
+            stiff.forEach(this::bend);
         }
         return parts;
     }

@@ -1,10 +1,15 @@
 package kingpost.statics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import kingpost.statics.BodyEquation.Kind;
 
 /**
@@ -14,7 +19,9 @@ import kingpost.statics.BodyEquation.Kind;
 final class EquationPool {
 
     /** Members that a section of the pool may meet. */
-    private static final int MOST_CUT = 4;
+    private static final int MOST_CUT = 5;
+    /** In a truss of so many joints, parts of two and three joints are tried as well. */
+    private static final int SMALL = 40;
     /** Unknowns that an equation of the pool may hold. */
     private static final int MOST_UNKNOWNS = 5;
 
@@ -66,15 +73,40 @@ final class EquationPool {
     /** Of the parts that sections leave, each with its other part. */
     List<Entry> ofSections() {
         List<Entry> entries = new ArrayList<>();
-        for (BitSet part : new CutSearch(network, isOpen, MOST_CUT).parts()) {
-            for (BitSet kept : List.of(part, Cut.other(network, part))) {
-                if (hangsTogether(kept)) {
-                    add(kept, entries);
-                }
-            }
-        }
+        Set<BitSet> parts = new LinkedHashSet<>();
+        Stream.concat(new CutSearch(network, isOpen, MOST_CUT).parts().stream(), small().stream())
+                .forEach(part -> parts.addAll(List.of(part, Cut.other(network, part))));
+        parts.stream().filter(part -> part.cardinality() > 1 && hangsTogether(part)).forEach(part -> add(part, entries));
         entries.sort(Comparator.comparing(EquationPool::awkwardness).thenComparing(e -> e.body().forces().size()));
         return entries;
+    }
+
+    /** Each joint, to be cut off; in a small truss also two and three joints that members join. */
+    private List<BitSet> small() {
+        List<BitSet> all = new ArrayList<>();
+        List<BitSet> last = new ArrayList<>();
+        for (int joint = 0; joint < network.joints(); joint++) {
+            BitSet one = new BitSet();
+            one.set(joint);
+            last.add(one);
+        }
+        for (int size = 1; !last.isEmpty(); size++) {
+            all.addAll(last);
+            Set<BitSet> next = new LinkedHashSet<>();
+            if (size < 3 && network.joints() <= SMALL) {
+                last.forEach(part -> part.stream().forEach(joint -> neighbours(joint).filter(n -> !part.get(n)).forEach(n -> {
+                    BitSet larger = (BitSet) part.clone();
+                    larger.set(n);
+                    next.add(larger);
+                })));
+            }
+            last = List.copyOf(next);
+        }
+        return all;
+    }
+
+    private IntStream neighbours(int joint) {
+        return Arrays.stream(network.unknownsAt(joint)).filter(network::isMember).map(u -> network.otherEnd(u, joint));
     }
 
     /** 0 for moments about a joint and sums along x or y, 1 for what needs a point or an axis of its own. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 import kingpost.statics.MemberWays.Count;
 import kingpost.statics.MemberWays.Means;
@@ -22,6 +21,8 @@ public final class MemberSearch {
     private final Route route;
     private final Member member;
     private final int number;
+    private final EquationPool pool;
+    private List<EquationPool.Entry> ofSections;
 
     private MemberSearch(TrussModel truss, Member member) {
         this.network = new Network(truss);
@@ -29,6 +30,7 @@ public final class MemberSearch {
         this.route = Route.of(network, inspections);
         this.member = member;
         this.number = truss.members().indexOf(member);
+        this.pool = new EquationPool(network, inspections, u -> !inspections.isZero(u));
     }
 
     /**
@@ -122,8 +124,6 @@ public final class MemberSearch {
     }
 
     private ShortestWay way(Means means) {
-        IntPredicate open = u -> !inspections.isZero(u);
-        EquationPool pool = new EquationPool(network, inspections, open);
         List<EquationPool.Entry> entries = new ArrayList<>();
         if (means != Means.SECTIONS) {
             entries.addAll(pool.ofJoints());
@@ -132,7 +132,10 @@ public final class MemberSearch {
             entries.addAll(pool.ofWhole());
         }
         if (means == Means.SECTIONS || means == Means.MIXED) {
-            entries.addAll(pool.ofSections());
+            if (ofSections == null) {
+                ofSections = pool.ofSections();
+            }
+            entries.addAll(ofSections);
         }
         return new ShortestWay(network, inspections, entries);
     }

@@ -2,15 +2,18 @@ package kingpost.statics;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /**
  * The fewest equations of a pool that lead to one unknown, each giving one unknown by means of those before it. The
- * cost of an equation is one and what its other unknowns cost; the search is exact but for unknowns that two others
- * need, which it counts twice before the chain is put together.
+ * cost of an equation is one and what its other unknowns cost. Unknowns that two others need are counted twice by that,
+ * so a chain found is then held against all shorter ones, as far as their number allows.
  *
  * <p>Source: D. E. Knuth, A generalization of Dijkstra's algorithm, Information Processing Letters 6 (1977) 1-5.
  */
@@ -18,7 +21,11 @@ final class ShortestWay {
 
     private static final int UNREACHED = 1 << 24;
 
+    /** Looks at an equation with some unknowns known, before the search for shorter chains is given up. */
+    private static final int MOST_LOOKS = 300_000;
+
     private final Inspections inspections;
+    private final List<EquationPool.Entry> pool;
     private final int[] cost;
     private final Link[] via;
 
@@ -31,6 +38,7 @@ final class ShortestWay {
 
     ShortestWay(Network network, Inspections inspections, List<EquationPool.Entry> pool) {
         this.inspections = inspections;
+        this.pool = pool;
         cost = new int[network.unknowns()];
         via = new Link[cost.length];
         Arrays.fill(cost, UNREACHED);
@@ -76,7 +84,71 @@ final class ShortestWay {
         Set<Integer> seen = new LinkedHashSet<>();
         List<Link> links = new ArrayList<>();
         collect(target, seen, links);
-        return Optional.of(links);
+        return Optional.of(shorter(target, links.size()).orElse(links));
+    }
+
+    /** What is known after some equations, and these. */
+    private record Reached(BitSet known, List<Link> links) {
+        Reached with(int unknown, Link link) {
+            BitSet more = (BitSet) known.clone();
+            more.set(unknown);
+            List<Link> longer = new ArrayList<>(links);
+            longer.add(link);
+            return new Reached(more, longer);
+        }
+    }
+
+    /** A chain of fewer equations than this, if there is one: every set of unknowns that so many can tell is tried. */
+    private Optional<List<Link>> shorter(int target, int than) {
+        List<EquationPool.Entry> different = different();
+        List<Reached> level = List.of(new Reached(new BitSet(), List.of()));
+        int looks = 0;
+        for (int length = 1; length < than; length++) {
+            Map<BitSet, Reached> next = new LinkedHashMap<>();
+            for (Reached reached : level) {
+                looks += different.size();
+                if (looks > MOST_LOOKS) {
+                    return Optional.empty();
+                }
+                for (EquationPool.Entry entry : different) {
+                    Body.Force only = only(entry, reached.known);
+                    if (only != null && leader(only) == target) {
+                        return Optional.of(reached.with(target, new Link(entry, only)).links);
+                    }
+                    if (only != null && length + 1 < than) {
+                        Reached on = reached.with(leader(only), new Link(entry, only));
+                        next.putIfAbsent(on.known, on);
+                    }
+                }
+            }
+            level = List.copyOf(next.values());
+        }
+        return Optional.empty();
+    }
+
+    /** One equation, the first, of those that hold the same unknowns. */
+    private List<EquationPool.Entry> different() {
+        Map<BitSet, EquationPool.Entry> different = new LinkedHashMap<>();
+        for (EquationPool.Entry entry : pool) {
+            BitSet unknowns = new BitSet();
+            entry.unknowns().forEach(force -> unknowns.set(leader(force)));
+            different.putIfAbsent(unknowns, entry);
+        }
+        return List.copyOf(different.values());
+    }
+
+    /** The one unknown of an equation that is not known, or null. */
+    private Body.Force only(EquationPool.Entry entry, BitSet known) {
+        Body.Force only = null;
+        for (Body.Force force : entry.unknowns()) {
+            if (!known.get(leader(force))) {
+                if (only != null) {
+                    return null;
+                }
+                only = force;
+            }
+        }
+        return only;
     }
 
     private void collect(int unknown, Set<Integer> seen, List<Link> links) {

@@ -43,6 +43,14 @@ class CosineTest {
         assertTrue(Cosine.of(slope, slope.times(-2), true).isWhole());
     }
 
+    /** Thirds of a span are rounded, so that members drawn in line are so to fifteen figures. */
+    @Test
+    void isWholeAlongADirectionThatDiffersByRounding() {
+        Vector slope = new Vector(2, 0.6666666666666667, 0);
+        assertTrue(Cosine.of(slope, new Vector(2, 0.6666666666666665, 0), true).isWhole());
+        assertEquals("sin 0.0001146°", written(Cosine.of(new Vector(2, 4e-6, 0), Vector.Y, false).symbolic()));
+    }
+
     @Test
     void findsTheFractionBetweenTwoSlopes() {
         assertEquals("7/25", written(Cosine.of(new Vector(3, -2.25, 0), new Vector(3, 2.25, 0), true).symbolic()));

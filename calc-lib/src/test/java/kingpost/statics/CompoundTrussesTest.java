@@ -93,6 +93,34 @@ class CompoundTrussesTest {
         assertTrue(s.checks().pass());
     }
 
+    /**
+     * A bridge of two spans with a hinge at L3: the suspended part gives L6_y, and then the whole truss the other two.
+     * Moments about the hinge of what is right of it: 15 L6_y = 20 x 5 + 20 x 10.
+     */
+    @Test
+    void goesBackToTheWholeTrussWhenAPartHasToldAReaction() {
+        Solution s = Solver.solve(Trusses.named("Two spans").joint("L0", 0, 0).joint("L1", 5, 0).joint("L2", 10, 0)
+                .joint("L3", 15, 0).joint("L4", 20, 0).joint("L5", 25, 0).joint("L6", 30, 0).joint("U1", 5, 4)
+                .joint("U2", 10, 6).joint("U3", 15, 4).joint("U4", 20, 4).joint("U5", 25, 4)
+                .members("L0-L1 L1-L2 L2-L3 L3-L4 L4-L5 L5-L6 L0-U1 U1-L1 L1-U2 U1-U2 U2-L2 U2-U3 L2-U3 U3-L3 L3-U4")
+                .members("U4-L4 U4-U5 L4-U5 U5-L5 U5-L6").pin("L0").roller("L2").roller("L6")
+                .load("L1", 20, Direction.DOWN).load("L3", 20, Direction.DOWN).load("L4", 20, Direction.DOWN)
+                .load("L5", 20, Direction.DOWN).build());
+
+        assertEquals(List.of("reactions", "cut L2-L3 U3-L3", "reactions"), worked(s).subList(0, 3));
+        Step.Reactions again = (Step.Reactions) s.steps().get(2);
+        assertEquals(Step.WhyReactions.WITHIN_REACH_NOW, again.why());
+        assertEquals(List.of("L2_y", "L0_y"), again.answers().stream()
+                .map(a -> ((Source.OfReaction) a.unknown()).symbol()).toList());
+        assertEquals(20, reaction(s, "L6_y"), 1e-9);
+        assertEquals(70, reaction(s, "L2_y"), 1e-9);
+        assertEquals(-10, reaction(s, "L0_y"), 1e-9);
+        assertEquals(1, s.steps().stream().filter(step -> step instanceof Step.AtSection).count());
+        JointOrder order = JointOrder.of(s.truss());
+        assertEquals(List.of(JointOrder.Opening.Kind.SECTION, JointOrder.Opening.Kind.WHOLE_TRUSS),
+                order.openings().stream().map(JointOrder.Opening::kind).toList());
+    }
+
     @Test
     void solvesAKTruss() {
         TrussBuilder<TrussModel> t = Trusses.named("K");
