@@ -24,6 +24,8 @@ public final class FreeBodyFigure {
     private static final double OTHER = 68;
     private static final double GAP = 7;
     private static final double SIZE = 13;
+    /** How long the lines are on which a reader writes. */
+    private static final double LINES = 380;
     private static final double[] SIZES = {1, 1.25, 1.5, 1.8, 2.2};
 
     /** What a free body tells. */
@@ -130,7 +132,7 @@ public final class FreeBodyFigure {
         return sheet;
     }
 
-    /** The joint with short ends of its members and nothing else, for a reader to complete. */
+    /** The joint with short ends of its members and lines for its equations, for a reader to complete. */
     public static Svg blank(TrussModel truss, String joint) {
         FreeBodyFigure figure = new FreeBodyFigure(new Step.Axes.Conventional(), 1);
         for (Member member : truss.membersAt(joint)) {
@@ -138,11 +140,29 @@ public final class FreeBodyFigure {
             figure.stub(member.name(), TrussLayout.way(along));
         }
         figure.joint(joint);
-        figure.sheet.reach(Patch.box(Place.ORIGIN, 3 * MEMBER, 3 * MEMBER, 0));
+        figure.sheet.reach(Patch.box(Place.ORIGIN, 3 * MEMBER, 2.4 * MEMBER, 0));
         figure.sheet.settle();
         new AxesMark(figure.sheet).draw(new Step.Axes.Conventional());
+        figure.linesToWriteOn(truss.isSpace() ? List.of("x", "y", "z") : List.of("x", "y"));
         return figure.sheet.toSvg("Joint " + joint + " to complete",
-                "Joint " + joint + " with the ends of its members, to draw the forces on.");
+                "Joint " + joint + " with the ends of its members, to draw the forces on, and lines for its equations.");
+    }
+
+    /** Right of the body: the name of each equation, and two lines. */
+    private void linesToWriteOn(List<String> axes) {
+        double left = 1.75 * MEMBER;
+        double apart = 2.4 * MEMBER / (2 * axes.size());
+        for (int i = 0; i < axes.size(); i++) {
+            double first = -1.2 * MEMBER + (2 * i + 0.8) * apart;
+            Caption name = Caption.of(List.of(Span.of("\u03a3F"), Span.sub(axes.get(i)), Span.of(" = 0:")), SIZE, Ink.MEMBER);
+            sheet.writeFrom(name, new Place(left, first - 0.6 * SIZE));
+            for (int line = 0; line < 2; line++) {
+                Place start = new Place(line == 0 ? left + 5.2 * SIZE : left, first + line * apart);
+                Place end = new Place(left + LINES, first + line * apart);
+                sheet.add(Layer.GUIDES, new Element.Line(start.point(), end.point(), Ink.line(Ink.FAINT, 0.8)),
+                        Patch.line(start, end, 1));
+            }
+        }
     }
 
     private Sheet draw(Step.AtJoint step, List<BodyForce> forces) {

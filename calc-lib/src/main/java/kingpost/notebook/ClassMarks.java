@@ -4,12 +4,14 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import kingpost.marking.Feedback;
 import kingpost.marking.MarkedClass;
 import kingpost.marking.MarkedSheet;
 import kingpost.marking.Points;
 import kingpost.marking.ResultSheet;
+import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.render.HtmlPage;
 import kingpost.render.Showable;
@@ -97,6 +99,12 @@ public final class ClassMarks implements Showable {
     @Override
     public Map<String, Object> show() {
         return exhibit().show();
+    }
+
+    /** It is about a person, so neither a handout nor a key shows it. */
+    @Override
+    public Optional<Map<String, Object>> show(Edition edition) {
+        return edition == Edition.SOLUTION ? Optional.of(show()) : Optional.empty();
     }
 
     @Override

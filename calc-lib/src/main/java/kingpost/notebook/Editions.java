@@ -5,6 +5,7 @@ import java.util.Optional;
 import kingpost.derivation.Derivation;
 import kingpost.explain.AnswerKey;
 import kingpost.explain.Handout;
+import kingpost.explain.Question;
 import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.render.PlainRenderer;
@@ -28,6 +29,12 @@ final class Editions {
         TrussModel truss = solution.truss();
         return Optional.of(edition == Edition.HANDOUT ? marked(Handout.of(truss), edition, truss, true)
                 : marked(AnswerKey.of(solution), edition, truss, true));
+    }
+
+    /** A question about a truss: in a handout with room for the answer, in a key the answer. */
+    static Map<String, Object> of(Question question, Edition edition) {
+        Derivation shown = edition == Edition.HANDOUT ? question.handout() : question.key();
+        return Exhibit.of(shown).madeFor(edition, about(question.truss()) + " " + question.title(), true).show();
     }
 
     private static Map<String, Object> marked(Derivation derivation, Edition edition, TrussModel truss, boolean whole) {

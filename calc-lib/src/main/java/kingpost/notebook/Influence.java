@@ -10,12 +10,14 @@ import kingpost.diagram.InfluenceFigure;
 import kingpost.exact.Surd;
 import kingpost.explain.InfluenceExplanation;
 import kingpost.explain.MovingLoadExplanation;
+import kingpost.explain.Question;
 import kingpost.moving.Effect;
 import kingpost.moving.InfluenceLine;
 import kingpost.moving.LoadedChord;
 import kingpost.moving.TrainEffect;
 import kingpost.moving.UniformEffect;
 import kingpost.moving.WheelTrain;
+import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
 import kingpost.truss.TrussModel;
@@ -91,7 +93,7 @@ public final class Influence implements Showable, NamesInQuotes {
 
     private Answer<TrainEffect> answer(WheelTrain train) {
         TrainEffect facts = TrainEffect.of(facts(), train);
-        return new Answer<>(facts, Exhibit.of(MovingLoadExplanation.of(facts)));
+        return Answer.to(Question.train(facts), facts, Exhibit.of(MovingLoadExplanation.of(facts)));
     }
 
     /** The largest effect of a uniform load of any extent, in the truss's force per length. */
@@ -102,7 +104,7 @@ public final class Influence implements Showable, NamesInQuotes {
     /** The largest effect of a uniform load of any extent: {@code uniform(kN_per_m(8))}. */
     public Answer<UniformEffect> uniform(Quantity intensity) {
         UniformEffect facts = UniformEffect.of(facts(), intensity);
-        return new Answer<>(facts, Exhibit.of(MovingLoadExplanation.of(facts)));
+        return Answer.to(Question.uniform(facts), facts, Exhibit.of(MovingLoadExplanation.of(facts)));
     }
 
     /** The truss with the influence line beneath it. */
@@ -123,6 +125,11 @@ public final class Influence implements Showable, NamesInQuotes {
     @Override
     public Map<String, Object> show() {
         return exhibit().show();
+    }
+
+    @Override
+    public Optional<Map<String, Object>> show(Edition edition) {
+        return Optional.of(edition == Edition.SOLUTION ? show() : Editions.of(Question.influence(facts()), edition));
     }
 
     @Override

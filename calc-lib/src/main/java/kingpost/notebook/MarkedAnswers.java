@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import kingpost.marking.Feedback;
 import kingpost.marking.MarkedSheet;
 import kingpost.marking.Marker;
 import kingpost.marking.Points;
+import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.render.HtmlPage;
 import kingpost.render.Showable;
@@ -76,6 +78,12 @@ public final class MarkedAnswers implements Showable {
     @Override
     public Map<String, Object> show() {
         return exhibit().show();
+    }
+
+    /** It is about a person, so neither a handout nor a key shows it. */
+    @Override
+    public Optional<Map<String, Object>> show(Edition edition) {
+        return edition == Edition.SOLUTION ? Optional.of(show()) : Optional.empty();
     }
 
     @Override

@@ -14,6 +14,7 @@ import kingpost.explain.InspectionExplanation;
 import kingpost.explain.JointOrderExplanation;
 import kingpost.explain.EnvelopeExplanation;
 import kingpost.explain.MemberExplanation;
+import kingpost.explain.Question;
 import kingpost.explain.SectionExplanation;
 import kingpost.explain.SubstituteExplanation;
 import kingpost.marking.Marker;
@@ -81,19 +82,19 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
     /** Members and reactions counted against two equations a joint, and whether anything can move. */
     public Answer<Determinacy> determinacy() {
         Determinacy facts = Determinacies.of(model);
-        return new Answer<>(facts, Exhibit.of(DeterminacyExplanation.of(model, facts)));
+        return Answer.to(Question.determinacy(model, facts), facts, Exhibit.of(DeterminacyExplanation.of(model, facts)));
     }
 
     /** Members that carry nothing, each with the rule that shows it, and joints that only look like a rule. */
     public Answer<Inspection> zeroForceMembers() {
         Inspection facts = Inspections.of(model);
-        return new Answer<>(facts, Exhibit.of(InspectionExplanation.of(model, facts)));
+        return Answer.to(Question.zeroForceMembers(model, facts), facts, Exhibit.of(InspectionExplanation.of(model, facts)));
     }
 
     /** Which joint comes next, how many unknowns each other joint has, and why this one. */
     public Answer<JointOrder> jointOrder() {
         JointOrder facts = JointOrder.of(model);
-        return new Answer<>(facts, Exhibit.of(JointOrderExplanation.of(model, facts)));
+        return Answer.to(Question.jointOrder(model, facts), facts, Exhibit.of(JointOrderExplanation.of(model, facts)));
     }
 
     /**
@@ -118,7 +119,7 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
         List<Member> cut = Stream.of(names.split("[\\s,;]+")).filter(name -> !name.isEmpty())
                 .map(name -> TrussNames.member(model, name)).toList();
         SectionResult facts = Sections.of(model, cut);
-        return new Answer<>(facts, Exhibit.of(SectionExplanation.of(facts)));
+        return Answer.to(Question.section(facts), facts, Exhibit.of(SectionExplanation.of(facts)));
     }
 
     /** So many variants with clean numbers and the same difficulty; the same each time. */
@@ -169,7 +170,8 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
      */
     public Answer<MemberWays> member(String name) {
         MemberWays facts = MemberSearch.of(model, TrussNames.member(model, name));
-        return new Answer<>(facts, Exhibit.of(MemberExplanation.of(facts, Inspections.of(model))));
+        return Answer.to(Question.member(facts), facts,
+                Exhibit.of(MemberExplanation.of(facts, Inspections.of(model))));
     }
 
     /** What a load that moves over the truss does to a member; see {@link Influence}. */
@@ -233,7 +235,7 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
     }
 
     private static Answer<SubstitutedMember> substituted(SubstitutedMember facts) {
-        return new Answer<>(facts, Exhibit.of(SubstituteExplanation.of(facts)));
+        return Answer.to(Question.substitute(facts), facts, Exhibit.of(SubstituteExplanation.of(facts)));
     }
 
     /**
@@ -264,7 +266,7 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
      */
     public Answer<Envelope> combinations() {
         Envelope facts = Envelope.of(model);
-        return new Answer<>(facts, Exhibit.of(EnvelopeExplanation.ofAll(facts)));
+        return Answer.to(Question.combinations(facts), facts, Exhibit.of(EnvelopeExplanation.ofAll(facts)));
     }
 
     /**
@@ -275,7 +277,7 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
      */
     public Answer<Envelope> envelope() {
         Envelope facts = Envelope.of(model);
-        return new Answer<>(facts, Exhibit.of(EnvelopeExplanation.of(facts)));
+        return Answer.to(Question.envelope(facts), facts, Exhibit.of(EnvelopeExplanation.of(facts)));
     }
 
     /** The figure of the truss. */

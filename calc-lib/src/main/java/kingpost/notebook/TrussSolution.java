@@ -10,6 +10,7 @@ import kingpost.explain.ChecksExplanation;
 import kingpost.explain.ForceDiagramExplanation;
 import kingpost.explain.ForcePolygonExplanation;
 import kingpost.explain.JointExplanation;
+import kingpost.explain.Question;
 import kingpost.explain.ResultsTable;
 import kingpost.explain.SecondLookExplanation;
 import kingpost.explain.SolutionExplanation;
@@ -105,18 +106,18 @@ public final class TrussSolution implements Showable, NamesInQuotes {
     /** The forces on one joint drawn to scale from tip to tail, clockwise round it. */
     public Answer<ForcePolygon> polygon(String joint) {
         ForcePolygon facts = ForcePolygon.of(solution, TrussNames.joint(truss(), joint));
-        return new Answer<>(facts, Exhibit.of(ForcePolygonExplanation.of(facts)));
+        return Answer.to(Question.polygon(facts), facts, Exhibit.of(ForcePolygonExplanation.of(facts)));
     }
 
     /** The reciprocal diagram with the spaces it belongs to, and the order of drawing; or why there is none. */
     public Answer<ForceDiagram> forceDiagram() {
         ForceDiagram facts = ForceDiagram.of(solution);
-        return new Answer<>(facts, Exhibit.of(ForceDiagramExplanation.of(facts)));
+        return Answer.to(Question.forceDiagram(facts), facts, Exhibit.of(ForceDiagramExplanation.of(facts)));
     }
 
     /** Unused equations, equilibrium of the whole, and a second method. */
     public Answer<Checks> checks() {
-        return new Answer<>(solution.checks(), Exhibit.of(ChecksExplanation.of(solution)));
+        return Answer.check(solution.checks(), Exhibit.of(ChecksExplanation.of(solution)));
     }
 
     /**
@@ -125,7 +126,7 @@ public final class TrussSolution implements Showable, NamesInQuotes {
      */
     public Answer<SecondLook> secondLook() {
         SecondLook look = SecondLook.of(solution);
-        return new Answer<>(look, Exhibit.of(SecondLookExplanation.of(solution, look)));
+        return Answer.check(look, Exhibit.of(SecondLookExplanation.of(solution, look)));
     }
 
     @Override

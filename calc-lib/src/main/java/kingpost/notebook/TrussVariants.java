@@ -6,12 +6,14 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import kingpost.csv.CsvTable;
 import kingpost.marking.MarkedClass;
 import kingpost.marking.MarkedSheet;
 import kingpost.marking.Marker;
+import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.render.HtmlPage;
 import kingpost.render.Showable;
@@ -122,6 +124,16 @@ public final class TrussVariants implements Showable, Iterable<TrussVariant> {
     @Override
     public Map<String, Object> show() {
         return exhibit().show();
+    }
+
+    /** The set tells answers, so a handout leaves it out; each variant has a handout of its own. */
+    @Override
+    public Optional<Map<String, Object>> show(Edition edition) {
+        return switch (edition) {
+            case SOLUTION -> Optional.of(show());
+            case HANDOUT -> Optional.empty();
+            case KEY -> Optional.of(exhibit().madeFor(edition, exhibit().toString(), true).show());
+        };
     }
 
     @Override

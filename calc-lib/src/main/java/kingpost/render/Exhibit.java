@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 import kingpost.derivation.Block;
@@ -136,6 +137,12 @@ public record Exhibit(Map<String, Object> forms) implements Showable {
     @Override
     public Map<String, Object> show() {
         return forms;
+    }
+
+    /** Nothing tells whether it holds answers, so only the solution shows it. */
+    @Override
+    public Optional<Map<String, Object>> show(Edition edition) {
+        return edition == Edition.SOLUTION ? Optional.of(forms) : Optional.empty();
     }
 
     /** The plain text. */

@@ -16,9 +16,7 @@ public interface Showable {
 
     /**
      * The forms made for one edition; empty where the value has none. Forms for a handout hold nothing that was worked
-     * out, in no form and in no hidden part.
+     * out, in no form and in no hidden part. Each kind of value has to decide.
      */
-    default Optional<Map<String, Object>> show(Edition edition) {
-        return edition == Edition.SOLUTION ? Optional.of(show()) : Optional.empty();
-    }
+    Optional<Map<String, Object>> show(Edition edition);
 }

@@ -55,7 +55,17 @@ public enum Edition {
         });
         String title = executed.title().map(name -> name + ": " + word()).orElse(word());
         metadata.put("title", title);
-        return new Notebook(executed.minor(), metadata, new Cut(executed).cells(), Map.of());
+        return new Notebook(executed.minor(), metadata, headed(title, new Cut(executed).cells()), Map.of());
+    }
+
+    /** With the title above it, where what was kept does not begin with a heading. */
+    private static List<Cell> headed(String title, List<Cell> kept) {
+        if (!kept.isEmpty() && kept.get(0) instanceof Cell.Markdown && kept.get(0).source().stripLeading().startsWith("#")) {
+            return kept;
+        }
+        List<Cell> cells = new ArrayList<>(kept);
+        cells.add(0, new Cell.Markdown("title", Map.of(), "# " + title.replaceAll("([\\\\`*_\\[\\]<>$])", "\\\\$1"), Map.of()));
+        return cells;
     }
 
     private boolean isNamed(Cell cell) {

@@ -93,7 +93,17 @@ class EditionTest {
         code("other", List.of(), made("handout", "b", false, "another problem"));
         Notebook handout = Edition.HANDOUT.of(new Notebook(5, Map.of(), cells, Map.of()));
         assertEquals(List.of("all of it", "another problem"), handout.cells().stream()
-                .flatMap(cell -> ((Cell.Code) cell).outputs().stream())
+                .filter(Cell.Code.class::isInstance).flatMap(cell -> ((Cell.Code) cell).outputs().stream())
                 .map(output -> Trees.joined(Trees.map(output, "data"), "text/plain")).toList());
+    }
+
+    /** A key has none of the notebook's text, and still says what it is the key of. */
+    @Test
+    void beginsWithItsTitle() {
+        text("# Shed\n\nThe problem.");
+        code("s", List.of(), made("key", "a", true, "30 kN"), made("handout", "a", true, "free bodies"));
+        Notebook notebook = new Notebook(5, Map.of("title", "Shed, 3 * 4"), cells, Map.of());
+        assertEquals("# Shed, 3 \\* 4: key", Edition.KEY.of(notebook).cells().get(0).source());
+        assertEquals("# Shed\n\nThe problem.", Edition.HANDOUT.of(notebook).cells().get(0).source());
     }
 }
