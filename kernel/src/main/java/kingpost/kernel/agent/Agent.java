@@ -30,12 +30,14 @@ final class Agent {
     /** Serves until the kernel is gone, and then ends this VM at once. */
     void serve() {
         LastResort.prepare();
+        ExitLimit.prepare();
         watch(System.in);
         start("outbox", () -> outbox.sendTo(pipe));
         System.setOut(new CellPrintStream("stdout", cells, outbox, thread));
         System.setErr(new CellPrintStream("stderr", cells, outbox, thread));
         System.setIn(new CellInput(questions));
         CellDisplay.connect(new CellSink(cells, outbox, thread, questions));
+        Thread.setDefaultUncaughtExceptionHandler(new LostThreads());
         new ThreadWatch(pipe).start();
         thread.start();
         start("reader", () -> {

@@ -64,13 +64,22 @@ final class CalcProcess {
                 String token = newToken();
                 process.getOutputStream().write((token + "\n").getBytes(StandardCharsets.US_ASCII));
                 process.getOutputStream().flush();
-                return new CalcProcess(process, accept(server, process, token), stopper);
+                return new CalcProcess(process, accept(server, process, token), stopper).watched(options);
             } catch (IOException | RuntimeException failed) {
                 process.destroyForcibly();
                 stopper.close();
                 throw failed;
             }
         }
+    }
+
+    private CalcProcess watched(CalcOptions options) {
+        var threads = new ThreadCount(process, options.flags());
+        threads.watch(() -> {
+            lastWords(threads.sentence());
+            destroy();
+        });
+        return this;
     }
 
     private static List<String> command(CalcOptions options, ThreadStopper stopper, int port) {
@@ -167,7 +176,7 @@ final class CalcProcess {
 
     /** What the agent said before it ended itself. */
     void lastWords(String reason) {
-        lastWords = reason;
+        lastWords = lastWords == null ? reason : lastWords;
     }
 
     /** How the process ended, in the reader's words. */
@@ -189,6 +198,9 @@ final class CalcProcess {
         }
         if (code == ExitCode.TOO_MANY_THREADS) {
             return "cells had started too many threads";
+        }
+        if (code == ExitCode.HOOK_WITHOUT_END) {
+            return "it was told to exit, as by System.exit, and a shutdown hook did not end";
         }
         if (code == ExitCode.BROKEN) {
             return "it could not go on";

@@ -7,6 +7,8 @@ public final class ExitCode {
     public static final int BROKEN = 70;
     public static final int TOO_MANY_THREADS = 71;
     public static final int MEMORY_FULL = 72;
+    /** A shutdown hook of a cell did not end. */
+    public static final int HOOK_WITHOUT_END = 73;
 
     private ExitCode() {
     }

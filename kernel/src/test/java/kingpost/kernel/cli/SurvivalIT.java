@@ -111,6 +111,13 @@ class SurvivalIT {
                         + " ((sun.misc.Unsafe) u.get(null)).putAddress(0, 0);", -1, "Lost: u"),
                 probe("new ProcessBuilder(\"kill\", \"-STOP\", \"\" + ProcessHandle.current().pid()).start().waitFor();"
                         + " Thread.sleep(300); \"?\"", 600, "Lost"),
+                probe("Runtime.getRuntime().addShutdownHook(new Thread(() -> { while (true) { } })); System.exit(6);", -1,
+                        "shutdown hook"),
+                // threads that start threads, and classes that the VM forgets as fast as they are made
+                probe("class Doubling implements Runnable { public void run() { while (true) new Thread(new Doubling()).start(); } }"
+                        + " new Doubling().run();", -1, "threads"),
+                probe("for (;;) java.lang.reflect.Proxy.newProxyInstance(new ClassLoader() { }, new Class<?>[] {Runnable.class},"
+                        + " (p, m, a) -> null);", 1_000, "nterrupted"),
                 // the compiler
                 probe("String sum = " + Stream.generate(() -> "\"a\"").limit(6_000).collect(Collectors.joining(" + x() + "))
                         + ";", -1, "split it"),

@@ -99,6 +99,16 @@ class LostCalcVmIT {
     }
 
     @Test
+    void doesNotWaitForAShutdownHookWithoutEnd() {
+        declare();
+        var failed = failureOf("Runtime.getRuntime().addShutdownHook(new Thread(() -> { while (true) { } })); System.exit(3);");
+        assertTrue(failed.message().contains("shutdown hook did not end"), failed.message());
+        assertEquals("exit code 4", failureOf("Runtime.getRuntime().addShutdownHook(new Thread(() -> { })); System.exit(4);")
+                .message().replaceFirst(".*(exit code \\d+).*", "$1"));
+        checkThatDeclarationsAreBack();
+    }
+
+    @Test
     void survivesHeapExhaustion() {
         declare();
         var failed = failureOf("var hoard = new ArrayList<byte[]>(); while (true) hoard.add(new byte[1 << 20]);");
