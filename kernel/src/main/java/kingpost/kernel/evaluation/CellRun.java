@@ -84,12 +84,15 @@ final class CellRun {
         while (true) {
             CompletionInfo info = shell.analysis().analyzeCompletion(remaining);
             if (info.completeness() == Completeness.EMPTY) {
-                return Optional.empty();
+                return openComment(remaining);
             }
             boolean whole = info.source() == null;
             String source = whole ? remaining : info.source();
             String rest = whole ? "" : info.remaining();
             int skipped = Tokens.firstCode(source);
+            if (whole && skipped == source.length()) {
+                return openComment(source);
+            }
             int offset = text.text().length() - remaining.length() + skipped;
             var statement = new Statement(source.substring(skipped), offset, isShown(rest));
             Optional<Failed> failure = run(statement);
@@ -98,6 +101,13 @@ final class CellRun {
             }
             remaining = rest;
         }
+    }
+
+    /** What is left is no code; it may be a comment that hides code by mistake. */
+    private Optional<Failed> openComment(String remaining) {
+        return Tokens.of(remaining).stream().filter(token -> token.open() && token.text().startsWith("/*")).findFirst()
+                .map(token -> new CompileErrors(text, 0, new NearMiss(shell)).failed(
+                        text.text().length() - remaining.length() + token.start(), "this comment is never closed; write */ where it ends"));
     }
 
     /** A statement, where it begins in the cell, and whether its value is the cell's result. */

@@ -15,12 +15,13 @@ final class CompileErrors {
     private static final int MOST = 10;
     /** The compiler's codes for what it cannot even read. */
     private static final Pattern SYNTAX = Pattern.compile(
-            "compiler\\.err\\.((?:dot\\.class\\.)?expected.*|illegal\\..*|unclosed\\..*|premature\\.eof|not\\.stmt|malformed\\..*)");
+            "compiler\\.err\\.((?:dot\\.class\\.)?expected.*|illegal\\..*|unclosed\\..*|empty\\.char\\.lit|int\\.number\\.too\\.large|premature\\.eof|not\\.stmt|malformed\\..*)");
 
     private final CellText cell;
     private final int snippetStart;
     private final NearMiss nearMiss;
     private final Slips slips;
+    private final Habits habits;
 
     /**
      * @param cell         the whole cell
@@ -32,6 +33,7 @@ final class CompileErrors {
         this.snippetStart = snippetStart;
         this.nearMiss = nearMiss;
         this.slips = new Slips(cell.text());
+        this.habits = new Habits(cell.text());
     }
 
     private record Error(int offset, String sentence) { }
@@ -64,6 +66,11 @@ final class CompileErrors {
         }).toList(), missing.size());
     }
 
+    /** One failure that the compiler does not tell. */
+    Outcome.Failed failed(int offset, String sentence) {
+        return outcome(List.of(new Error(offset, sentence)), 1);
+    }
+
     private Outcome.Failed outcome(List<Error> found, int count) {
         List<Error> errors = found;
         if (errors.isEmpty()) {
@@ -84,12 +91,17 @@ final class CompileErrors {
     private Error error(Diag diagnostic) {
         int at = snippetStart + (int) Math.max(0, diagnostic.getPosition());
         var message = CompileMessage.of(diagnostic.getMessage(Locale.ENGLISH));
+        Optional<Slips.Slip> slip = isOfSyntax(diagnostic) ? slips.at(at, message.sentence()) : Optional.empty();
+        Optional<Error> known = slip.or(() -> habits.at(at, message.sentence()))
+                .map(found -> new Error(found.offset(), found.sentence()));
+        if (known.isPresent()) {
+            return known.get();
+        }
         if (message.sentence().startsWith("reached end of file")) {
             return openBracket().orElse(new Error(at, "the cell ends in the middle of a statement"));
         }
         if (message.missing().isEmpty()) {
-            Optional<Slips.Slip> slip = isOfSyntax(diagnostic) ? slips.at(at, message.sentence()) : Optional.empty();
-            return slip.map(found -> new Error(found.offset(), found.sentence())).orElse(new Error(at, message.sentence()));
+            return new Error(at, message.sentence());
         }
         int name = cell.text().indexOf(message.missing().get().name(), at);
         int where = name < 0 ? at : name;

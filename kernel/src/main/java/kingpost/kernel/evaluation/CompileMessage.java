@@ -65,8 +65,10 @@ record CompileMessage(String sentence, Optional<Missing> missing) {
         }
         Matcher none = NONE_SUITABLE.matcher(head);
         if (none.matches()) {
-            return simple("%s cannot take %s; it takes %s".formatted(none.group(2), arguments(none.group(3)),
-                    candidates(lines)));
+            String quotes = none.group(3).matches("char(?:,.*)?") && lines.stream().anyMatch(line -> line.contains("(String"))
+                    ? "; text stands in double quotes, also a single letter" : "";
+            return simple("%s cannot take %s; it takes %s%s".formatted(none.group(2), arguments(none.group(3)),
+                    candidates(lines), quotes));
         }
         return simple(PlainWords.ofCompiler(lines.size() == 1 ? head
                 : (head + ": " + String.join(", ", lines.subList(1, lines.size()))).replace("::", ":")));

@@ -1,13 +1,17 @@
 package kingpost.kernel.evaluation;
 
+import java.lang.reflect.Modifier;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.locks.LockSupport;
+import java.util.regex.Pattern;
 import jdk.jshell.SourceCodeAnalysis.QualifiedNames;
 import jdk.jshell.SourceCodeAnalysis.Suggestion;
 import kingpost.kernel.evaluation.CompileMessage.Missing;
@@ -18,6 +22,16 @@ final class NearMiss {
 
     private static final int MOST = 3;
     private static final int TRIES = 30;
+    private static final Map<String, String> WORDS = Map.of("None", "null", "NULL", "null", "Null", "null", "nil", "null",
+            "True", "true", "TRUE", "true", "False", "false", "FALSE", "false", "pi", "Math.PI", "PI", "Math.PI");
+    private static final Map<String, String> FUNCTIONS = Map.of("len", "text has length(), a list has size(), an array length",
+            "str", "write String.valueOf(...)", "ln", "write Math.log(...)", "log", "write Math.log(...) or Math.log10(...)",
+            "range", "write a loop, as in for (int i = 0; i < 10; i++) { ... }");
+    private static final Map<String, String> SYNONYMS = Map.of("plus", "add", "minus", "subtract", "times", "multiply",
+            "over", "divide", "append", "add", "push", "add", "len", "length", "count", "size", "equal", "equals");
+    private static final Pattern NAME_OF_JOINTS = Pattern.compile("[A-Z][A-Z0-9]{0,5}");
+    private static final Pattern TAKES_JOINTS = Pattern.compile(
+            "\\.\\s*(?:joint|member|members|pin|roller|link|load|force|reaction)\\s*\\([^()]*$");
     private static final Set<String> PRINTS = Set.of("print", "println", "printf");
 
     private final Shell shell;
@@ -37,11 +51,37 @@ final class NearMiss {
         if (missing.sort() == Sort.METHOD && PRINTS.contains(missing.name()) && !afterDot(beforeName)) {
             return "; write System.out." + missing.name() + "(...)";
         }
+        String known = afterDot(beforeName) ? "" : ofOtherLanguages(missing).orElseGet(() -> quotes(missing, beforeName));
+        if (!known.isEmpty()) {
+            return known;
+        }
         List<String> near = near(missing, beforeName);
         if (!near.isEmpty()) {
             return "; did you mean " + String.join(" or ", near) + "?";
         }
         return missing.sort() == Sort.TYPE ? importHint(missing.name(), beforeName) : "";
+    }
+
+    /** Words of other languages, and what stands in the class Math. */
+    private static Optional<String> ofOtherLanguages(Missing missing) {
+        String name = missing.name();
+        boolean method = missing.sort() == Sort.METHOD;
+        if (!method && WORDS.containsKey(name)) {
+            return Optional.of("; write " + WORDS.get(name));
+        }
+        if (method && FUNCTIONS.containsKey(name)) {
+            return Optional.of("; " + FUNCTIONS.get(name));
+        }
+        boolean ofMath = method && Arrays.stream(Math.class.getMethods()).anyMatch(each -> each.getName().equals(name)
+                && Modifier.isStatic(each.getModifiers()));
+        return ofMath ? Optional.of("; write Math." + name + "(...)") : Optional.empty();
+    }
+
+    /** A joint's or member's name without its quotes. */
+    private static String quotes(Missing missing, String beforeName) {
+        return missing.sort() == Sort.VARIABLE && NAME_OF_JOINTS.matcher(missing.name()).matches()
+                && TAKES_JOINTS.matcher(beforeName).find()
+                ? "; names of joints and members stand in quotes, \"%s\"".formatted(missing.name()) : "";
     }
 
     private static boolean afterDot(String text) {
@@ -54,6 +94,11 @@ final class NearMiss {
         collect(names, beforeName + missing.name().substring(0, 1));
         int limit = limit(missing.name());
         int best = names.stream().mapToInt(n -> distance(plain(n), missing.name())).min().orElse(Integer.MAX_VALUE);
+        String meant = SYNONYMS.get(missing.name());
+        List<String> same = names.stream().filter(n -> plain(n).equals(meant) && n.contains("(")).map(NearMiss::shown).distinct().toList();
+        if (best > 0 && !same.isEmpty()) {
+            return same.subList(0, 1);
+        }
         if (best > limit || missing.sort() != Sort.METHOD && names.contains(missing.name())) {
             return List.of();
         }
@@ -68,7 +113,11 @@ final class NearMiss {
     }
 
     private static boolean isOfSort(String name, Missing missing) {
-        return missing.sort() != Sort.TYPE || Character.isUpperCase(name.charAt(0));
+        return switch (missing.sort()) {
+            case TYPE -> Character.isUpperCase(name.charAt(0));
+            case METHOD -> name.contains("(") || name.equals("length");
+            case VARIABLE -> true;
+        };
     }
 
     private static String plain(String continuation) {

@@ -3,6 +3,7 @@ package kingpost.kernel.evaluation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import jdk.jshell.EvalException;
 
 /**
@@ -12,6 +13,8 @@ import jdk.jshell.EvalException;
 final class RuntimeErrors {
 
     private static final int MOST_FRAMES = 12;
+    private static final Pattern FIXED = Pattern.compile(
+            "java\\.util\\.(?:ImmutableCollections|Collections\\$Unmodifiable|Collections\\$Empty|Abstract(?:List|Collection)).*");
 
     private final Origins origins;
     private final int cell;
@@ -28,8 +31,7 @@ final class RuntimeErrors {
     Outcome.Failed failed(EvalException thrown, List<Ending.Thrown> chain) {
         Ending.Thrown first = chain.get(0);
         String name = simple(first.type());
-        String message = first.message().orElse(first.type().equals("java.lang.StackOverflowError")
-                ? "calls go too deep; see where the recursion ends" : "");
+        String message = first.message().orElseGet(() -> withoutMessage(first));
         int line = firstCellLine(thrown.getStackTrace());
         var traceback = new ArrayList<String>();
         if (first.ours()) {
@@ -42,6 +44,19 @@ final class RuntimeErrors {
         }
         return new Outcome.Failed(Outcome.Kind.EXCEPTION, name, message.isEmpty() ? name : PlainWords.ofException(message),
                 traceback, line);
+    }
+
+    /** What a failure means that says nothing itself. */
+    private static String withoutMessage(Ending.Thrown thrown) {
+        boolean fixed = thrown.frames().length > 0 && FIXED.matcher(thrown.frames()[0].getClassName()).matches();
+        return switch (thrown.type()) {
+            case "java.lang.StackOverflowError" -> "calls go too deep; see where the recursion ends";
+            case "java.util.ConcurrentModificationException" ->
+                    "a collection was changed while a loop went through it; use removeIf, or change it after the loop";
+            case "java.lang.UnsupportedOperationException" -> fixed
+                    ? "this collection cannot be changed; change a copy, as new ArrayList<>(...) makes one" : "";
+            default -> "";
+        };
     }
 
     private void causes(Throwable thrown, List<Ending.Thrown> chain, List<String> traceback) {

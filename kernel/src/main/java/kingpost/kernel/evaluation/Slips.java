@@ -13,7 +13,7 @@ import javax.lang.model.SourceVersion;
  */
 final class Slips {
 
-    private static final Pattern ILLEGAL = Pattern.compile("illegal character: '(?:\\\\u([0-9a-fA-F]{4})|(.))'");
+    private static final Pattern ILLEGAL = Pattern.compile("illegal character: '(?:\\\\u([0-9a-fA-F]{4})(?:\\\\u[0-9a-fA-F]{4})?|(.))'");
     private static final Map<Character, String> MEANT = Map.ofEntries(Map.entry('\u201c', "\""), Map.entry('\u201d', "\""),
             Map.entry('\u201e', "\""), Map.entry('\u00ab', "\""), Map.entry('\u00bb', "\""), Map.entry('\u2018', "'"),
             Map.entry('\u2019', "'"), Map.entry('\u2013', "-"), Map.entry('\u2014', "-"), Map.entry('\u2212', "-"),
@@ -46,6 +46,15 @@ final class Slips {
         char written = said.group(1) == null ? said.group(2).charAt(0) : (char) Integer.parseInt(said.group(1), 16);
         if (written == '\u00a0') {
             return "this blank is not an ordinary one, as text copied from a page has; type it again";
+        }
+        if (Character.isISOControl(written) || Character.getType(written) == Character.FORMAT) {
+            return "a character that cannot be seen stands here (U+%04X); delete it".formatted((int) written);
+        }
+        if (written == '#') {
+            return "a comment begins with //";
+        }
+        if (Character.isHighSurrogate(written)) {
+            return "names are made of letters, digits and _; pictures stand in text only";
         }
         String meant = MEANT.get(written);
         return meant == null ? "illegal character " + written : "Java does not know the character %s; write %s".formatted(

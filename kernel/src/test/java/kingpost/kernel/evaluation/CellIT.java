@@ -68,6 +68,13 @@ class CellIT {
     }
 
     @Test
+    void tellsInOneLineOfAThreadThatIsLost() {
+        run("class Odd extends Error { Odd() { super(\"of its own\"); } }\n"
+                + "var lost = new Thread(() -> { throw new Odd(); }, \"mine\"); lost.start(); lost.join();");
+        assertEquals("Thread mine, started by a cell, ended by Odd: of its own\n", output.stderr.toString());
+    }
+
+    @Test
     void stopsAtTheFirstError() {
         var failed = failureOf("System.out.println(\"first\");\nint q = 1 / 0;\nSystem.out.println(\"never\");");
         assertEquals("first\n", output.stdout.toString());
@@ -84,10 +91,10 @@ class CellIT {
         assertEquals("Cell line 4: cannot find variable lenght; did you mean length?\n  int b = 2 + lenght;\n              ^",
                 tracebackOf("int length = 1;\n\n// so\nint b = 2 + lenght;"));
         assertEquals("""
-                Cell line 3: incompatible types: String cannot be converted to int
+                Cell line 3: text is no int; write the number without quotes, or Integer.parseInt(...) around text that holds one
                      int s = "x";
                              ^
-                Cell line 4: incompatible types: int cannot be converted to String
+                Cell line 4: int is no text; write String.valueOf(...) around it
                   \tString t = 5;
                   \t           ^""", tracebackOf("int a = 1;\nvoid g() {\n   int s = \"x\";\n\tString t = 5;\n}"));
         assertEquals("Cell line 2: the cell ends before this { is closed\n  void g() {\n           ^",
