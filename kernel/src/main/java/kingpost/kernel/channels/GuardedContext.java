@@ -21,12 +21,11 @@ import zmq.ZError;
  */
 final class GuardedContext extends Ctx {
 
-    GuardedContext(Logger log) {
+    GuardedContext(Logger log, Breakdown breakdown) {
         set(zmq.ZMQ.ZMQ_IO_THREADS, 1);
         setNotificationExceptionHandler((thread, problem) ->
                 log.log(Level.ERROR, "The transport stumbled and goes on", problem));
-        setUncaughtExceptionHandler((thread, problem) ->
-                log.log(Level.ERROR, "The transport's thread has ended; the kernel can no longer be reached", problem));
+        setUncaughtExceptionHandler(breakdown);
     }
 
     /** A socket that listens at this place once it is bound; bind it to a TCP address in any case. */

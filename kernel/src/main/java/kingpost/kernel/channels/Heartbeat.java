@@ -26,8 +26,8 @@ final class Heartbeat implements Runnable {
     /**
      * @throws BindingException when it cannot listen there
      */
-    Heartbeat(ConnectionFile file, Refusals refusals, Logger log) {
-        this.context = new GuardedContext(log);
+    Heartbeat(ConnectionFile file, Refusals refusals, Logger log, Breakdown breakdown) {
+        this.context = new GuardedContext(log, breakdown);
         this.intake = new Intake(TransportRules.ofMessages(2 * LIMITS.bytes(), 2L * LIMITS.frames()),
                 new PartialBudget(16 * LIMITS.bytes()), 16 * LIMITS.bytes(), why -> refusals.cut("heartbeat", why));
         try {

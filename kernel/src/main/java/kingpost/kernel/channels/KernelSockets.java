@@ -4,6 +4,7 @@ import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import kingpost.kernel.message.Channel;
 import kingpost.kernel.message.Inbox;
 import kingpost.kernel.message.Message;
@@ -31,7 +32,8 @@ public final class KernelSockets implements Outlet, AutoCloseable {
     private static final long BEGUN_MESSAGES = 3;
 
     private final ZMQ.Context pollers = ZMQ.context(1);
-    private final GuardedContext context = new GuardedContext(LOG);
+    private final Breakdown breakdown = new Breakdown(LOG);
+    private final GuardedContext context = new GuardedContext(LOG, breakdown);
     private final Refusals refusals = new Refusals(LOG);
     private final MessageLimits limits;
     private final WireFormat wire;
@@ -65,7 +67,7 @@ public final class KernelSockets implements Outlet, AutoCloseable {
                     KernelSockets::prepareRouter));
             sockets.add(binding.open(SocketType.XPUB, "iopub", wanted.iopub(), intakes.get(3),
                     PublisherLoop::prepare));
-            this.heartbeat = new Heartbeat(file, refusals, LOG);
+            this.heartbeat = new Heartbeat(file, refusals, LOG, breakdown);
         } catch (BindingException e) {
             sockets.forEach(ZMQ.Socket::close);
             endContexts();
@@ -78,6 +80,11 @@ public final class KernelSockets implements Outlet, AutoCloseable {
     /** The ports on which the sockets listen. */
     public ConnectionFile.Ports ports() {
         return ports;
+    }
+
+    /** Hears in one line, at most once, that a thread has ended without which no client can be served. */
+    public void whenBroken(Consumer<String> told) {
+        breakdown.then(told);
     }
 
     /** Lets messages in; call once. */
@@ -117,6 +124,9 @@ public final class KernelSockets implements Outlet, AutoCloseable {
         } else {
             List.of(shell, control, stdin).forEach(RouterLoop::stop);
             iopub.stop();
+            if (breakdown.hasHappened()) {
+                return; // what is left of the transport would wait for the thread that is gone
+            }
             heartbeat.close();
             threads.forEach(KernelSockets::join);
         }
@@ -148,6 +158,7 @@ public final class KernelSockets implements Outlet, AutoCloseable {
     private void startThread(String name, Runnable loop) {
         Thread thread = new Thread(loop, "kingpost-" + name);
         thread.setDaemon(true);
+        thread.setUncaughtExceptionHandler(breakdown);
         thread.start();
         threads.add(thread);
     }

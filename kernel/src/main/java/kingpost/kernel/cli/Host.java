@@ -11,7 +11,7 @@ public interface Host {
         }
 
         @Override
-        public void ends() {
+        public void ends(int status) {
             // the VM goes on
         }
 
@@ -29,8 +29,12 @@ public interface Host {
      */
     void begins(Runnable interrupt, Runnable end);
 
-    /** The kernel begins to end. */
-    void ends();
+    /**
+     * The kernel begins to end.
+     *
+     * @param status the process's exit status, in case the end must be forced
+     */
+    void ends(int status);
 
     /** The kernel has closed everything that it knows of. */
     void ended();

@@ -3,6 +3,7 @@ package kingpost.kernel.cli;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import kingpost.kernel.channels.BindingException;
 import kingpost.kernel.channels.KernelSockets;
@@ -44,7 +45,7 @@ public final class KernelProcess {
      *
      * @param version the product's version, for clients to show
      * @param errors  where one line says why the kernel could not start
-     * @return the process's exit status: 0 after a shutdown, 1 when the kernel could not start
+     * @return the process's exit status: 0 after a shutdown, 1 when the kernel could not start or go on
      */
     public static int run(Path connectionFile, String version, Supplier<? extends Evaluator> evaluator,
                           PrintStream errors) {
@@ -59,28 +60,37 @@ public final class KernelProcess {
     public int serve(Path connectionFile) {
         try {
             ConnectionFile file = ConnectionFile.read(connectionFile);
+            int status;
             try (KernelSockets sockets = new KernelSockets(file, MessageLimits.configured())) {
                 ConnectionFile bound = sockets.ports().equals(file.ports()) ? file
                         : file.withPorts(sockets.ports(), connectionFile);
-                serve(bound, sockets);
+                status = serve(bound, sockets);
             }
             host.ended();
-            return 0;
+            return status;
         } catch (ConnectionFileException | BindingException e) {
             errors.println(e.getMessage());
             return 1;
         }
     }
 
-    private void serve(ConnectionFile file, KernelSockets sockets) {
+    private int serve(ConnectionFile file, KernelSockets sockets) {
+        var broken = new AtomicBoolean();
         KernelDescription description = new KernelDescription(version, file.ports().byName());
         try (KernelSession session = new KernelSession(description, evaluator, history, sockets,
                 OutputLimits.configured())) {
             host.begins(session::interrupt, session::end);
+            sockets.whenBroken(reason -> {
+                errors.println(reason);
+                broken.set(true);
+                session.end();
+            });
             sockets.start(session);
             session.start();
             session.awaitEnd();
-            host.ends();
+            int status = broken.get() ? 1 : 0;
+            host.ends(status);
+            return status;
         }
     }
 }

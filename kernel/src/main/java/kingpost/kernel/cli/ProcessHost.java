@@ -5,7 +5,6 @@ import java.lang.System.Logger.Level;
 import java.lang.reflect.Proxy;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * The operating system's side of a kernel that has a process of its own: SIGINT interrupts the cell and never ends
@@ -17,8 +16,8 @@ final class ProcessHost implements Host {
     private static final Logger LOG = System.getLogger("kingpost.process");
     private static final long END_MILLIS = 1_700;
 
-    /** Found at once: a parent that is gone before anyone looks cannot be found any more. */
-    private final Optional<ProcessHandle> parent;
+    /** Made at once: the sooner, the more of its ancestors can be found. */
+    private final ParentWatch parent;
     private volatile Runnable interrupt = () -> { };
     private volatile List<ProcessHandle> children = List.of();
 
@@ -31,17 +30,17 @@ final class ProcessHost implements Host {
     @Override
     public void begins(Runnable interruptCell, Runnable end) {
         interrupt = interruptCell;
-        parent.ifPresent(process -> ParentWatch.onEnd(process, () -> {
+        parent.onEnd(() -> {
             LOG.log(Level.WARNING, "The process that started this kernel is gone; the kernel ends");
             end.run();
-        }));
+        });
         Runtime.getRuntime().addShutdownHook(new Thread(this::endChildren, "kingpost-exit"));
     }
 
     @Override
-    public void ends() {
+    public void ends(int status) {
         children = ProcessHandle.current().descendants().toList();
-        Thread lastResort = new Thread(this::force, "kingpost-last-resort");
+        Thread lastResort = new Thread(() -> force(status), "kingpost-last-resort");
         lastResort.setDaemon(true);
         lastResort.start();
     }
@@ -56,14 +55,14 @@ final class ProcessHost implements Host {
         ProcessHandle.current().descendants().forEach(ProcessHandle::destroyForcibly);
     }
 
-    private void force() {
+    private void force(int status) {
         try {
             Thread.sleep(END_MILLIS);
         } catch (InterruptedException e) {
             return;
         }
         endChildren();
-        Runtime.getRuntime().halt(0);
+        Runtime.getRuntime().halt(status);
     }
 
     /** Through reflection: the compiler warns of this class's use, and there is no other way to see a signal. */

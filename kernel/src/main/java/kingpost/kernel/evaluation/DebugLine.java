@@ -1,7 +1,6 @@
 package kingpost.kernel.evaluation;
 
 import com.sun.jdi.Bootstrap;
-import com.sun.jdi.VMDisconnectedException;
 import com.sun.jdi.VirtualMachine;
 import com.sun.jdi.connect.spi.Connection;
 import java.io.Closeable;
@@ -26,7 +25,7 @@ import java.util.concurrent.TimeoutException;
  * nothing for it.
  *
  * <p><b>Source:</b> Java Debug Wire Protocol specification (JDK documentation): handshake, and packets that begin
- * with their length in four bytes, those four included.
+ * with their length in four bytes, those four included; then an identifier, flags, command set and command.
  */
 final class DebugLine implements Closeable {
 
@@ -84,7 +83,6 @@ final class DebugLine implements Closeable {
     synchronized VirtualMachine machine() throws IOException {
         if (machine == null) {
             machine = Bootstrap.virtualMachineManager().createVirtualMachine(new Packets(socket()));
-            drainEvents(machine);
         }
         return machine;
     }
@@ -95,21 +93,6 @@ final class DebugLine implements Closeable {
         } catch (ExecutionException | TimeoutException | InterruptedException absent) {
             throw new IOException("Debug connection: the calc VM has not called.", absent);
         }
-    }
-
-    /** Nobody asks for events, but some are always sent, and would pile up. */
-    private static void drainEvents(VirtualMachine machine) {
-        var thread = new Thread(() -> {
-            try {
-                while (true) {
-                    machine.eventQueue().remove();
-                }
-            } catch (InterruptedException | VMDisconnectedException ended) {
-                // nothing more to drain
-            }
-        }, "calc debug events");
-        thread.setDaemon(true);
-        thread.start();
     }
 
     @Override
@@ -126,8 +109,18 @@ final class DebugLine implements Closeable {
         }
     }
 
-    /** Packets over a socket, as the debug interface wants them. */
+    /**
+     * Packets over a socket, as the debug interface wants them, without those that tell of events. Nobody here asks for
+     * events. The interface itself does, for each class that is loaded: it would keep a record of every cell, and writes
+     * to the log when the class of a cell is forgotten before its event is read.
+     */
     private static final class Packets extends Connection {
+        /** Where a packet's flags and its command set stand. */
+        private static final int FLAGS = 8;
+        private static final int COMMAND_SET = 9;
+        private static final int REPLY = 0x80;
+        private static final int EVENTS = 64;
+
         private final Socket socket;
         private final DataInputStream in;
 
@@ -138,6 +131,19 @@ final class DebugLine implements Closeable {
 
         @Override
         public byte[] readPacket() throws IOException {
+            byte[] packet = nextPacket();
+            while (packet.length > 0 && isEvent(packet)) {
+                packet = nextPacket();
+            }
+            return packet;
+        }
+
+        private static boolean isEvent(byte[] packet) {
+            return (packet[FLAGS] & REPLY) == 0 && packet[COMMAND_SET] == EVENTS;
+        }
+
+        /** The next packet of any kind; empty at the end. */
+        private byte[] nextPacket() throws IOException {
             int length;
             try {
                 length = in.readInt();

@@ -57,10 +57,10 @@ final class SnippetMemory {
         }
     }
 
-    /** Forgets all that is not in force now. */
+    /** Forgets all but the declarations in force; to JShell a statement that has run is in force, too. */
     void forget() throws ReflectiveOperationException {
         Set<Snippet> inForce = Collections.newSetFromMap(new IdentityHashMap<>());
-        jshell.snippets().filter(each -> jshell.status(each).isActive()).forEach(inForce::add);
+        jshell.snippets().filter(each -> Snippets.isDeclaration(each) && jshell.status(each).isActive()).forEach(inForce::add);
         Set<String> classes = classesOf(inForce);
         Object maps = get(jshell, "maps");
         this.<Collection<Snippet>>field(maps, "snippets").removeIf(each -> !inForce.contains(each));

@@ -9,25 +9,48 @@ import java.util.Set;
 import java.util.function.Predicate;
 import kingpost.kernel.message.Replies.PastCell;
 
-/** History of this session alone, for as long as it lasts: the newest cells, up to a bound. */
+/** History of this session alone, for as long as it lasts: the newest cells, up to a number and an amount of text. */
 public final class MemoryHistory implements HistoryStore {
 
     private static final int CAPACITY = 10_000;
+    /** Inputs and outputs together; the newest cell stays however long it is. */
+    private static final long MOST_CHARACTERS = 2_000_000;
     private static final int SESSION = 1;
 
     private final List<PastCell> cells = new ArrayList<>();
+    private long characters;
 
     @Override
     public synchronized void add(int line, String input) {
         cells.add(new PastCell(SESSION, line, input, null));
-        if (cells.size() > CAPACITY) {
-            cells.subList(0, CAPACITY / 10).clear();
-        }
+        characters += input.length();
+        leaveOutOldest();
     }
 
     @Override
     public synchronized void setOutput(int line, String text) {
-        cells.replaceAll(cell -> cell.line() == line ? new PastCell(SESSION, line, cell.input(), text) : cell);
+        for (int i = cells.size() - 1; i >= 0; i--) {
+            PastCell cell = cells.get(i);
+            if (cell.line() == line) {
+                cells.set(i, new PastCell(SESSION, line, cell.input(), text));
+                characters += text.length();
+                break;
+            }
+        }
+        leaveOutOldest();
+    }
+
+    /** A tenth at a time, so that it is seldom done. */
+    private void leaveOutOldest() {
+        while (cells.size() > 1 && (cells.size() > CAPACITY || characters > MOST_CHARACTERS)) {
+            List<PastCell> oldest = cells.subList(0, Math.max(1, cells.size() / 10));
+            characters -= oldest.stream().mapToLong(MemoryHistory::length).sum();
+            oldest.clear();
+        }
+    }
+
+    private static long length(PastCell cell) {
+        return cell.input().length() + (cell.output() == null ? 0 : cell.output().length());
     }
 
     @Override

@@ -135,6 +135,7 @@ class ClientsIT {
         try (var left = Files.list(sockets)) {
             assertEquals(List.of(), left.toList());
         }
+        Files.delete(sockets);
     }
 
     @Test
@@ -242,6 +243,7 @@ class ClientsIT {
         } finally {
             signer.close();
         }
+        Files.delete(sockets);
     }
 
     @ParameterizedTest

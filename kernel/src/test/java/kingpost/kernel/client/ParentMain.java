@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** A front end's process: starts a kernel, prints the kernel's process number, and waits to be killed. */
+/** A front end's process: starts a kernel by this command, prints the kernel's process number, and waits to be killed. */
 public final class ParentMain {
 
     private ParentMain() { }
 
-    public static void main(String[] arguments) throws Exception {
-        ProcessBuilder builder = new ProcessBuilder(javaCommand(KernelMain.class, List.of(arguments)));
+    public static void main(String[] command) throws Exception {
+        ProcessBuilder builder = new ProcessBuilder(command);
         Map<String, String> environment = builder.environment();
         environment.put("JPY_PARENT_PID", String.valueOf(ProcessHandle.current().pid()));
         environment.put("KINGPOST_HISTORY", "off");

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import kingpost.kernel.display.MimeBundle;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -138,18 +139,18 @@ class InterruptIT {
         var own = JShellEvaluator.start();
         try (own) {
             own.run(CellRequest.of("int gone = 1; int twice(int x) { return 2 * x; }"), output);
+            var asked = new long[1];
             new Thread(() -> {
-                try {
-                    Thread.sleep(300);
-                } catch (InterruptedException nobodyDoes) {
-                    return;
+                while (!output.stdout.toString().contains("begun")) {
+                    LockSupport.parkNanos(10_000_000);
                 }
+                asked[0] = System.nanoTime();
                 own.interrupt();
             }).start();
-            long start = System.nanoTime();
             var failed = assertInstanceOf(Outcome.Failed.class, own.run(CellRequest.of(
-                    "for (;;) { try { while (true) { } } catch (Throwable t) { } }"), output));
-            System.out.println("replaced after " + ((System.nanoTime() - start) / 1_000_000 - 300) + " ms");
+                    "for (int i = 0; ; i++) { try { if (i == 0) System.out.println(\"begun\"); while (true) { } }"
+                            + " catch (Throwable t) { } }"), output));
+            System.out.println("replaced after " + (System.nanoTime() - asked[0]) / 1_000_000 + " ms");
             assertEquals(Outcome.Kind.CALC_PROCESS_LOST, failed.kind());
             assertTrue(failed.message().contains("Lost: gone;"), failed.message());
             var next = assertInstanceOf(Outcome.Completed.class, own.run(CellRequest.of("twice(4)"), output));

@@ -48,6 +48,8 @@ class NotebookClientsIT {
         // a socket's path must be short
         Path sockets = Files.createTempDirectory("kp");
         System.out.println(frontEnd.script(240, "unix_sockets.py", sockets).expectSuccess().output());
+        Files.deleteIfExists(sockets.resolve("connection.json"));
+        Files.delete(sockets);
     }
 
     @Test
