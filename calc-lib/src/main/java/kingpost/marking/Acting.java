@@ -23,4 +23,9 @@ record Acting(int unknown, int load, Vector along, Vector at) {
     boolean isLoad() {
         return load >= 0;
     }
+
+    /** Whether it is the same unknown or load, as met on another body. */
+    boolean isSameSource(Acting other) {
+        return unknown == other.unknown && load == other.load;
+    }
 }

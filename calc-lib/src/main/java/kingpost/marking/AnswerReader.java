@@ -16,8 +16,8 @@ import kingpost.truss.Direction;
 /**
  * Reads one answer: "12.5 kN C", "T 12.5", "-12.5", "12√2 kN (tension)", "10/√3", "16 2/3", "zero", or nothing.
  *
- * <p>A number without a unit is in the truss's force unit. A comma within a number is refused, as it may be a decimal
- * comma or part a thousand from the rest. A minus sign may be any of the dashes that word processors put in its
+ * <p>A number without a unit is in the truss's force unit. A comma is a decimal comma; before three figures it is refused,
+ * as it may part a thousand from the rest. A minus sign may be any of the dashes that word processors put in its
  * place. What is not understood in full is not read at all.
  */
 final class AnswerReader {
@@ -29,6 +29,7 @@ final class AnswerReader {
             + "(?=\\.?\\d|\u221a)(?:(?<whole>\\d+)\\s+(?=\\d+\\s*/\\s*\\d))?(?<number>" + DECIMAL + ")?"
             + "(?:\\s*/\\s*(?<first>\\d+)\\s*\\)?(?=\\s*[*\u00b7\u00d7]?\\s*\u221a))?\\s*(?:[*\u00b7\u00d7]?\\s*" + ROOT + ")?"
             + "(?:\\s*/\\s*(?=[\\d\u221a])" + OVER + ")?(?<after>.*)");
+    private static final Pattern COMMA = Pattern.compile("(?<![\\d.,])(\\d+),(\\d+)(?![.,]?\\d)");
     private static final Pattern EQUALLY = Pattern.compile("\\s*[=\u2248]\\s*");
     private static final Set<String> NOTHING =
             Set.of("", "-", "--", "---", "?", "??", "???", "blank", "no answer", "not answered", "...", "\u2026");
@@ -54,7 +55,7 @@ final class AnswerReader {
     }
 
     private Reading read(String text, Optional<Direction> along) {
-        String plain = plain(text);
+        String plain = withPoints(plain(text));
         String words = plain.toLowerCase(Locale.ROOT);
         if (NOTHING.contains(words)) {
             return new Blank();
@@ -63,7 +64,7 @@ final class AnswerReader {
             return zero(Said.WORD);
         }
         if (plain.matches(".*\\d\\s*,\\s*\\d.*")) {
-            return unread(text, "a comma in a number may be a decimal comma or mark thousands; write 12.5 or 1250");
+            return unread(text, "a comma before three figures may be a decimal comma or mark thousands; write 1.25 or 1250");
         }
         if (EQUALLY.matcher(plain).find()) {
             return twice(text, plain, along);
@@ -146,6 +147,15 @@ final class AnswerReader {
 
     private static Unread unread(String text, String reason) {
         return new Unread("\"" + text.strip() + "\": " + reason + ".");
+    }
+
+    /**
+     * With a point for each decimal comma; a comma before three figures stays, as it may mark thousands, unless only a zero
+     * stands before it.
+     */
+    static String withPoints(String text) {
+        return COMMA.matcher(text).replaceAll(match -> match.group(2).length() == 3 && !match.group(1).matches("0+")
+                ? match.group() : match.group(1) + "." + match.group(2));
     }
 
     /** Dashes that stand for a minus as "-", blanks of all kinds as one space, no quotation marks around it. */

@@ -31,11 +31,12 @@ public record AnswerSheet(String student, List<Stated> answers, List<StatedStep>
     /**
      * One equation.
      *
-     * @param joint    at which it is said to hold; empty where nothing is said of it
-     * @param axis     x or y
+     * @param body     on which it is said to hold; {@code Throughout} where nothing is said of it
+     * @param axis     x, y or z for a sum of forces; empty for moments
+     * @param about    the joint about which moments are taken; empty for a sum of forces
      * @param equation behind the name of the sum
      * @param text     as written
      */
-    public record StatedStep(String joint, char axis, String equation, String text) {
+    public record StatedStep(Slip.Place body, String axis, String about, String equation, String text) {
     }
 }

@@ -39,7 +39,7 @@ final class EquationReader {
 
     static Linear read(Unknowns unknowns, String text) throws AnswerReader.NotRead {
         EquationReader reader = new EquationReader(unknowns);
-        reader.split(AnswerReader.plain(text));
+        reader.split(AnswerReader.withPoints(AnswerReader.plain(text)));
         Map<Integer, Double> factors = new TreeMap<>();
         double left = reader.sum(factors, 1);
         reader.take("=");
@@ -57,7 +57,8 @@ final class EquationReader {
             String word = token.group().strip();
             if (token.group("name") == null) {
                 tokens.add(word);
-            } else if (!word.equals(AnswerWords.label(unknowns.truss().forceUnit()))) {
+            } else if (!word.equals(AnswerWords.label(unknowns.truss().forceUnit()))
+                    && !word.equals(AnswerWords.label(unknowns.truss().lengthUnit()))) {
                 names(word);
             }
             at = token.end();

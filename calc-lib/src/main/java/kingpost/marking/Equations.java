@@ -6,7 +6,7 @@ import kingpost.marking.Tweak.Change;
 /** The equations of one stage in numbers, with the slips of a state and perhaps one more put in. */
 final class Equations {
 
-    private static final double SMALL = 1e-12;
+    private static final double SMALL = 1e-10;
 
     private final Bodies bodies;
     private final Terms terms;
@@ -46,12 +46,30 @@ final class Equations {
         if (inverse == null) {
             return null;
         }
-        long own = own(state);
+        long lasting = lasting(state);
         Answer[] answers = new Answer[n];
         for (int i = 0; i < n; i++) {
-            answers[i] = answer(inverse[i], rows, wanted, state, own);
+            answers[i] = answer(inverse[i], rows, wanted, state, isTouched(inverse[i], rows) ? lasting | state.trace() : lasting);
         }
         return answers;
+    }
+
+    /**
+     * Whether the slip put in has a part in the equations that an answer is made of; at a joint it counts for all that is
+     * found there.
+     */
+    private boolean isTouched(double[] weights, List<Integer> rows) {
+        if (tweak != null && tweak.slip().where() instanceof Slip.Place.AtJoint) {
+            return true;
+        }
+        for (int k = 0; tweak != null && k < weights.length; k++) {
+            for (int f = 0; Math.abs(weights[k]) > SMALL && f < terms.acting().size(); f++) {
+                if (tweak.hits(f, rows.get(k)) && terms.has(rows.get(k), f)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private Answer answer(double[] weights, List<Integer> rows, List<Integer> wanted, State state, long own) {
@@ -102,9 +120,10 @@ final class Equations {
         return tweak.change() instanceof Change.Swapped ? terms.swapped(row, f) : here;
     }
 
-    private long own(State state) {
+    /** The slips that go on, where they touch these equations. */
+    private long lasting(State state) {
         boolean touched = state.lasting() != 0 && terms.acting().stream()
                 .anyMatch(force -> state.swaps(force) || force.isLoad() && state.forgets(force.load()));
-        return (tweak == null ? 0 : state.trace()) | (touched ? state.lasting() : 0);
+        return touched ? state.lasting() : 0;
     }
 }

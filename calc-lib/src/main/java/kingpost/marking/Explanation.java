@@ -23,6 +23,9 @@ import kingpost.marking.State.Outcome;
  */
 record Explanation(double cost, List<State> ends, Optional<Slip> whole) {
 
+    /** So many answers without explanation leave little trust in the slips named beside them. */
+    private static final int HEAP = 2;
+
     Explanation {
         ends = List.copyOf(ends);
     }
@@ -55,7 +58,23 @@ record Explanation(double cost, List<State> ends, Optional<Slip> whole) {
         whole.ifPresent(named::add);
         end.slips().stream().filter(slip -> slip.kind() != Kind.UNEXPLAINED).map(Explanation::settled)
                 .forEach(named::add);
+        if (unexplained(end) > HEAP) {
+            named.retainAll(told(verdicts(end)));
+        }
         return named;
+    }
+
+    /** Slips that verdicts tell of; among many answers that nothing explains others mean nothing. */
+    private static Set<Slip> told(Map<Integer, Verdict> verdicts) {
+        Set<Slip> told = new LinkedHashSet<>();
+        verdicts.values().forEach(verdict -> {
+            if (verdict instanceof Verdict.Slipped slipped) {
+                told.addAll(slipped.candidates());
+            } else if (verdict instanceof Verdict.FollowThrough follows) {
+                told.addAll(follows.from());
+            }
+        });
+        return told;
     }
 
     /** Whether a written value was also carried tells nothing apart that a person would name differently. */

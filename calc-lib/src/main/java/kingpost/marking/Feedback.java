@@ -11,7 +11,9 @@ import kingpost.derivation.Derivation;
 import kingpost.derivation.Phrase;
 import kingpost.derivation.Table;
 import kingpost.derivation.Table.Column;
+import kingpost.marking.MarkedSheet.Judged;
 import kingpost.marking.MarkedSheet.MarkedAnswer;
+import kingpost.marking.MarkedSheet.MarkedStep;
 import kingpost.units.EngineeringFormat;
 import kingpost.units.Quantity;
 
@@ -58,7 +60,11 @@ public final class Feedback {
         count(counts, sheet.unexplained(), "wrong");
         count(counts, sheet.notAnswered(), "not answered");
         count(counts, sheet.notRead(), "not read");
-        return counts.isEmpty() ? phrase.sentence("Nothing was stated.")
+        if (!sheet.steps().isEmpty()) {
+            long right = sheet.steps().stream().filter(MarkedStep::isRight).count();
+            phrase = phrase.sentence("Equations: " + right + " of " + sheet.steps().size() + " right.");
+        }
+        return counts.isEmpty() ? phrase.sentence("No answer was stated.")
                 : phrase.sentence("Answers: " + String.join("; ", counts) + ".");
     }
 
@@ -80,13 +86,21 @@ public final class Feedback {
                 Column.left("Verdict"), Column.right("Points")), rows, true);
     }
 
-    /** Equations are told of; points are for answers. */
     private Table steps() {
-        List<List<Phrase>> rows = sheet.steps().stream().map(step -> List.of(Phrase.of(step.joint()), Phrase.of(step.text()),
-                Phrase.of(step.isRight() ? "right" : step.reason().isEmpty() ? String.join(" ", step.findings())
-                        : "not marked: " + step.reason() + ". A person must read it."))).toList();
-        return new Table(Phrase.EMPTY, List.of(Column.left("Joint"), Column.left("As written"), Column.left("Verdict")), rows,
-                true);
+        List<List<Phrase>> rows = sheet.steps().stream().map(step -> List.of(Phrase.of(step.where()), Phrase.of(step.text()),
+                Phrase.of(words(step)), Phrase.of(step.judged() == Judged.NOT_READ ? "" : Integer.toString(points.of(step)))))
+                .toList();
+        return new Table(Phrase.EMPTY, List.of(Column.left("Where"), Column.left("As written"), Column.left("Verdict"),
+                Column.right("Points")), rows, true);
+    }
+
+    private static String words(MarkedStep step) {
+        return switch (step.judged()) {
+            case RIGHT -> "right";
+            case FOLLOWS -> "right, with a wrong value carried";
+            case SLIPPED, WRONG -> String.join(" ", step.findings());
+            case NOT_READ -> "not marked: " + step.reason() + ". A person must read it.";
+        };
     }
 
     private static String stated(MarkedAnswer answer) {
@@ -109,7 +123,8 @@ public final class Feedback {
         List<Block> blocks = new ArrayList<>();
         if (!sheet.slips().isEmpty()) {
             blocks.add(new Listing(sheet.slips().size() > 1, sheet.slips().stream()
-                    .map(slip -> Phrase.of(SlipWords.of(slip))).toList()));
+                    .map(slip -> Phrase.of((SlipWords.of(slip) + " " + SlipWords.advice(slip)).strip())).toList()));
+            encouragement().ifPresent(words -> blocks.add(Prose.of(words)));
         }
         for (List<Slip> other : sheet.others().subList(0, Math.min(2, sheet.others().size()))) {
             if (!other.isEmpty()) {
@@ -119,6 +134,18 @@ public final class Feedback {
         return blocks.isEmpty() ? Optional.empty()
                 : Optional.of(Section.of(sheet.slips().size() > 1 ? "The likeliest slips" : "The likeliest slip",
                 blocks));
+    }
+
+    /** What is sound in a sheet with slips. */
+    private Optional<String> encouragement() {
+        boolean explained = sheet.unexplained() == 0 && sheet.notAnswered() == 0 && sheet.notRead() == 0;
+        if (!explained || sheet.followThrough() == 0 && sheet.right() == 0) {
+            return Optional.empty();
+        }
+        boolean one = sheet.slips().size() == 1;
+        return Optional.of(sheet.followThrough() == 0 ? "Everything else is right."
+                : "Everything else is right, or follows correctly from " + (one ? "this slip" : "these slips")
+                + ": the way of working is sound.");
     }
 
     private Optional<Block> unread() {

@@ -13,6 +13,9 @@ final class Figures {
     static final int ASKED = 3;
     private static final double SLACK = 1 + 1e-7;
     private static final double COARSE = 0.01;
+    /** Of the largest force: where all answers are rounded to so many decimals, small ones keep few figures. */
+    private static final double FINE = 0.005;
+    private static final double ROUNDING = 0.005;
 
     private Figures() {
     }
@@ -57,8 +60,21 @@ final class Figures {
         if (stated.isZero() || isZero(value, truss) || stated.figures() >= ASKED) {
             return false;
         }
+        if (stated.digits().contains(".") && stated.halfUnit() <= FINE * truss) {
+            return Math.abs(stated.value() - value) <= stated.halfUnit() * SLACK;
+        }
         double most = stated.figures() == 2 ? stated.halfUnit() : Math.min(stated.halfUnit(), COARSE * Math.abs(value));
         return Math.abs(stated.value() - value) <= most * SLACK;
+    }
+
+    /**
+     * Whether a stated force is off by no more than early rounding makes it, as of sines to two decimals: by one in the
+     * third figure, or by half a per cent; common practice, no source.
+     */
+    static boolean near(Reading.Force stated, double value, double truss) {
+        boolean compares = !stated.isZero() && !isZero(value, truss) && stated.figures() >= ASKED;
+        return compares && Math.abs(stated.value() - value)
+                <= Math.max(2 * halfUnit(value, ASKED) * SLACK, ROUNDING * Math.abs(value));
     }
 
     static boolean isZero(double value, double truss) {
@@ -74,9 +90,16 @@ final class Figures {
         return new BigDecimal(value).round(new MathContext(figures, RoundingMode.HALF_UP)).doubleValue();
     }
 
-    /** {@code value} to so many decimals. */
+    /** {@code value} to so many significant figures; an exact half may go either way. */
+    static double roundFast(double value, int figures) {
+        return value == 0 ? 0 : roundDecimals(value, figures - 1 - (int) Math.floor(Math.log10(Math.abs(value))));
+    }
+
+    /** {@code value} to so many decimals, fewer than none for tens and hundreds; an exact half may go either way. */
     static double roundDecimals(double value, int decimals) {
-        return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
+        double power = Math.pow(10, Math.abs(decimals));
+        double size = decimals < 0 ? Math.round(Math.abs(value) / power) * power : Math.round(Math.abs(value) * power) / power;
+        return Math.copySign(size, value);
     }
 
     /**

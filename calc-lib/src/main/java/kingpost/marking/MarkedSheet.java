@@ -43,19 +43,35 @@ public record MarkedSheet(String truss, String student, List<MarkedAnswer> answe
     /**
      * One stated equation, marked.
      *
-     * @param joint    at which it is said to hold
+     * @param where    the body on which it is said to hold: "joint B", "whole truss", "part cut at BC, CE, EF"
      * @param text     as written
+     * @param judged   what it is worth
      * @param findings what is wrong in it, in sentences; none where it is right
      * @param reason   why it could not be read; empty where it could
      */
-    public record MarkedStep(String joint, String text, List<String> findings, String reason) {
+    public record MarkedStep(String where, String text, Judged judged, List<String> findings, String reason) {
         public MarkedStep {
             findings = List.copyOf(findings);
         }
 
+        /** Whether it is right, be it with wrong values carried into it. */
         public boolean isRight() {
-            return findings.isEmpty() && reason.isEmpty();
+            return judged == Judged.RIGHT || judged == Judged.FOLLOWS;
         }
+    }
+
+    /** What a stated equation turns out to be. */
+    public enum Judged {
+        /** It holds. */
+        RIGHT,
+        /** It would hold, and a wrong value found before is carried into it. */
+        FOLLOWS,
+        /** One thing in it is wrong, and can be named. */
+        SLIPPED,
+        /** More than that is wrong in it. */
+        WRONG,
+        /** It is left for a person to read. */
+        NOT_READ
     }
 
     /** The same marks for other answers, as when some are added that were asked for and not stated. */

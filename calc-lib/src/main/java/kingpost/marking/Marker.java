@@ -35,14 +35,22 @@ import kingpost.units.StructuralUnits;
 public final class Marker {
 
     private static final double[] BUDGETS = {1.4, 2.7, 4.0, 5.3};
+    /** A budget for more slips than two. */
+    private static final double SEVERAL = 3;
+    /** Ways of working tried for several slips. */
+    private static final int FEW = 3;
 
     private final Solution solution;
     private final Unknowns unknowns;
     private final Bodies bodies;
     private final Workings workings;
     private final List<Working> usual;
+    private final List<Working> withReactions;
+    private final Detours detours;
     private final double[] right;
     private final double truss;
+    private final Misreadings misreadings;
+    private final Imbalance imbalance;
 
     private Marker(Solution solution) {
         TrussModel model = solution.truss();
@@ -50,7 +58,10 @@ public final class Marker {
         this.unknowns = Unknowns.of(model, solution.reactions().stream().map(Solution.ReactionResult::reaction).toList());
         this.bodies = new Bodies(unknowns);
         this.workings = new Workings(bodies, solution);
-        this.usual = workings.usual();
+        this.usual = workings.usual(false);
+        this.withReactions = workings.usual(true);
+        this.imbalance = new Imbalance(bodies);
+        this.detours = new Detours(bodies, workings.cuts());
         this.right = new double[unknowns.count()];
         for (int i = 0; i < right.length; i++) {
             double newtons = unknowns.isMember(i) ? solution.members().get(i).force()
@@ -58,15 +69,10 @@ public final class Marker {
             right[i] = Quantity.of(newtons, StructuralUnits.N).in(model.forceUnit());
         }
         this.truss = largest();
+        this.misreadings = new Misreadings(bodies, right, usual, truss);
     }
 
-    /** @throws CalculationException for a truss in space, whose slips cannot be looked for yet */
     public static Marker of(Solution solution) {
-        boolean planar = solution.truss().joints().stream().allMatch(joint -> joint.z().getValue() == 0);
-        if (!planar) {
-            throw new CalculationException("Marking of " + solution.truss().name()
-                    + ": it is a truss in space; only planar trusses can be marked.");
-        }
         return new Marker(solution);
     }
 
@@ -145,11 +151,9 @@ public final class Marker {
             wrong = explanation.verdicts();
             slips = explanation.slips();
             others = explanation.others();
-            Optional<Slip> whole = explanation.whole();
-            Map<Integer, Verdict> changed = new HashMap<>(wrong);
-            whole.ifPresent(slip -> changed.replaceAll((unknown, verdict) -> verdict instanceof Verdict.Right
-                    ? new Verdict.Slipped(List.of(slip)) : verdict));
-            wrong = changed;
+            if (explanation.whole().isPresent()) {
+                wrong = throughout(explanation.whole().get(), sheet, forces, wrong);
+            }
         }
         List<MarkedAnswer> answers = new ArrayList<>();
         for (Stated stated : sheet.answers()) {
@@ -158,10 +162,33 @@ public final class Marker {
         return new MarkedSheet(solution.truss().name(), sheet.student(), answers, steps(sheet, forces), slips, others);
     }
 
+    /**
+     * Verdicts where one slip of the sheet as a whole was supposed beforehand: the first answer that it makes wrong shows
+     * it, the others follow. Where no sense is stated, it is missing from each; early rounding leaves answers right.
+     */
+    private Map<Integer, Verdict> throughout(Slip whole, AnswerSheet sheet, Map<Integer, Force> forces,
+                                             Map<Integer, Verdict> verdicts) {
+        Map<Integer, Verdict> changed = new HashMap<>(verdicts);
+        boolean shown = false;
+        for (Stated stated : sheet.answers()) {
+            int unknown = unknowns.find(stated.subject()).orElse(-1);
+            boolean follows = forces.containsKey(unknown) && !isRight(unknown, forces.get(unknown))
+                    && verdicts.get(unknown) instanceof Verdict.Right;
+            if (follows && whole.kind() == Kind.ROUNDED_CARRIED) {
+                changed.put(unknown, new Verdict.Right(false, true));
+            } else if (follows) {
+                changed.put(unknown, shown && whole.kind() != Kind.SENSE_NOT_STATED && whole.kind() != Kind.VALUES_EXCHANGED
+                        ? new Verdict.FollowThrough(List.of(whole)) : new Verdict.Slipped(List.of(whole)));
+                shown = true;
+            }
+        }
+        return changed;
+    }
+
     private List<MarkedSheet.MarkedStep> steps(AnswerSheet sheet, Map<Integer, Force> forces) {
         double[] stated = right.clone();
         forces.forEach((unknown, force) -> stated[unknown] = force.value());
-        StepMarker marker = new StepMarker(bodies, List.of(right, stated));
+        StepMarker marker = new StepMarker(bodies, right, stated);
         return sheet.steps().stream().map(marker::mark).toList();
     }
 
@@ -176,7 +203,8 @@ public final class Marker {
     }
 
     private boolean isRight(int unknown, Force force) {
-        return Figures.agree(force, right[unknown], truss) || Figures.agreeCoarsely(force, right[unknown], truss);
+        return Figures.agree(force, right[unknown], truss) || Figures.agreeCoarsely(force, right[unknown], truss)
+                || Figures.near(force, right[unknown], truss);
     }
 
     private MarkedAnswer marked(Stated stated, Map<Integer, Verdict> wrong) {
@@ -188,8 +216,9 @@ public final class Marker {
             @Override
             public Verdict force(Force reading) {
                 int number = unknown.orElseThrow();
-                return isRight(number, reading)
-                        ? new Verdict.Right(!Figures.agree(reading, right[number], truss))
+                return Figures.agree(reading, right[number], truss) ? new Verdict.Right(false)
+                        : Figures.agreeCoarsely(reading, right[number], truss) ? new Verdict.Right(true)
+                        : Figures.near(reading, right[number], truss) ? new Verdict.Right(false, true)
                         : wrong.getOrDefault(number, new Verdict.Unexplained());
             }
 
@@ -207,41 +236,88 @@ public final class Marker {
     }
 
     private Explanation explain(AnswerSheet sheet, Map<Integer, Force> forces) {
-        List<Explanation> all = new ArrayList<>();
-        all.add(search(sheet, forces, Optional.empty()));
-        if (all.get(0).cost() > Price.SLIP + Price.TIE) {
-            new SenseOfSheet(unknowns, right).suppositions(forces)
-                    .forEach((kind, turned) -> all.add(search(sheet, turned,
-                            Optional.of(new Slip(kind, new Place.Throughout(), "", "")))));
-        }
-        return all.stream().min(Comparator.comparingDouble(Explanation::cost)).orElseThrow();
-    }
-
-    private Explanation search(AnswerSheet sheet, Map<Integer, Force> forces, Optional<Slip> whole) {
-        double price = whole.isPresent() ? Price.SLIP : 0;
-        List<Working> ways = sheet.order().isEmpty() ? usual : List.of(workings.told(sheet.order()));
+        List<Supposition> suppositions = new ArrayList<>();
+        List<Working> ways = ways(sheet, forces);
+        suppositions.add(new Supposition(forces, Optional.empty(), 0, right, ways,
+                imbalance.leastSlips(forces)));
+        new SenseOfSheet(unknowns, right, truss).suppositions(forces).forEach((slip, turned) ->
+                suppositions.add(new Supposition(turned, Optional.of(slip), Price.SLIP, right, ways,
+                        imbalance.leastSlips(turned))));
+        misreadings.worthTrying(forces).forEach(each -> suppositions.add(new Supposition(forces, Optional.of(each.slip()),
+                each.price(), each.values(), List.of(each.working()), 0)));
         for (double budget : BUDGETS) {
-            List<State> ends = ends(ways, forces, budget);
-            if (!ends.isEmpty()) {
-                return Explanation.of(ends, whole, price);
+            Optional<Explanation> cheapest = suppositions.stream()
+                    .map(each -> each.explain(budget)).flatMap(Optional::stream)
+                    .min(Comparator.comparingDouble(Explanation::cost));
+            if (cheapest.isPresent()) {
+                return cheapest.get();
             }
         }
-        return Explanation.of(ends(ways.subList(0, 1), forces, 2 * forces.size() + 1), whole, price);
+        return suppositions.get(0).anyhow();
     }
 
-    /** Ends by the first way, and by the others where they are cheaper. */
-    private List<State> ends(List<Working> ways, Map<Integer, Force> forces, double budget) {
-        List<State> ends = new ArrayList<>();
-        double most = budget;
-        for (Working way : ways) {
-            Recorder recorder = new Recorder(unknowns, right, forces, truss, most);
-            ends.addAll(new Search(bodies, way, recorder, most).explain());
-            for (State end : ends) {
-                most = Math.min(most, end.cost() + Price.TIE);
-            }
+    private List<Working> ways(AnswerSheet sheet, Map<Integer, Force> forces) {
+        boolean reactions = forces.keySet().stream().anyMatch(unknown -> !unknowns.isMember(unknown));
+        return sheet.order().isEmpty() ? reactions ? withReactions : usual
+                : List.of(workings.told(sheet.order(), reactions));
+    }
+
+    /**
+     * Something supposed of a sheet as a whole before slips are looked for.
+     *
+     * @param forces what the sheet then states
+     * @param whole  the slip supposed, if any
+     * @param price  of that
+     * @param values that are then right
+     * @param ways   in which it may have been worked
+     * @param least  how many slips it holds at least besides
+     */
+    private final class Supposition {
+        private final Map<Integer, Force> forces;
+        private final Optional<Slip> whole;
+        private final double price;
+        private final double[] values;
+        private final List<Working> ways;
+        private final int least;
+
+        Supposition(Map<Integer, Force> forces, Optional<Slip> whole, double price, double[] values, List<Working> ways,
+                    int least) {
+            this.forces = forces;
+            this.whole = whole;
+            this.price = price;
+            this.values = values;
+            this.ways = ways;
+            this.least = least;
         }
-        ends.sort(Comparator.comparingDouble(State::cost));
-        return ends;
+
+        /** The explanation within a budget; the more slips it takes, the fewer ways of working are tried. */
+        Optional<Explanation> explain(double budget) {
+            if (least * Price.SLIP > budget - price) {
+                return Optional.empty();
+            }
+            int tried = budget < SEVERAL ? ways.size() : Math.min(FEW, ways.size());
+            List<State> ends = ends(ways.subList(0, tried), budget - price);
+            return ends.isEmpty() ? Optional.empty() : Optional.of(Explanation.of(ends, whole, price));
+        }
+
+        Explanation anyhow() {
+            return Explanation.of(ends(ways.subList(0, 1), 2 * forces.size() + 1), whole, price);
+        }
+
+        /** Ends by the first way, and by the others where they are cheaper. */
+        private List<State> ends(List<Working> tried, double budget) {
+            List<State> ends = new ArrayList<>();
+            double most = budget;
+            for (Working way : tried) {
+                Recorder recorder = new Recorder(bodies, values, forces, truss, most);
+                ends.addAll(new Search(bodies, way, detours, recorder, most).explain());
+                for (State end : ends) {
+                    most = Math.min(most, end.cost() + Price.TIE);
+                }
+            }
+            ends.sort(Comparator.comparingDouble(State::cost));
+            return ends;
+        }
     }
 
     /** For a test: which kinds of slip the likeliest explanation names. */

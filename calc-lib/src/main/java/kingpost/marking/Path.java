@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import kingpost.marking.Slip.Place;
 import kingpost.statics.Inspection;
 import kingpost.statics.Vector;
 import kingpost.truss.Member;
@@ -13,6 +15,8 @@ import kingpost.truss.Member;
 final class Path {
 
     private static final double SMALL = 1e-9;
+    /** Sets of equations for the reactions that are looked into. */
+    private static final int WHOLE = 5;
 
     private final Bodies bodies;
     private final boolean[] known;
@@ -56,7 +60,11 @@ final class Path {
     }
 
     Working working(double unlikely) {
-        return new Working(stages, unlikely);
+        return new Working(stages, unlikely, known.length, bodies.loadCount());
+    }
+
+    boolean isKnown(int unknown) {
+        return known[unknown];
     }
 
     /** How many forces are unknown at a joint. */
@@ -73,20 +81,35 @@ final class Path {
     /**
      * Works the whole truss for its reactions.
      *
-     * @param asSolved the equations of the worked solution; empty for moments about a support and two sums
+     * @param asSolved the equations of the worked solution; empty for moments about supports and sums
      * @return whether it could be done
      */
     boolean whole(List<Measure> asSolved) {
         List<Acting> forces = bodies.whole();
         List<Integer> unknown = unknownIn(forces);
-        List<Measure> plain = List.of(new Measure.About(forces.get(0).at()), Measure.X, Measure.Y);
         List<List<Measure>> choices = new ArrayList<>();
-        for (List<Measure> measures : List.of(asSolved, plain)) {
-            if (choices.isEmpty() && measures.size() == unknown.size() && isRegular(measures, forces, unknown)) {
-                choices.add(measures);
-            }
+        Stream.concat(Stream.of(asSolved), usual(forces).stream())
+                .filter(set -> set.size() == unknown.size() && isRegular(set, forces, unknown)).forEach(choices::add);
+        return balance(new Place.InReactions(), forces, choices.subList(0, Math.min(WHOLE, choices.size())), unknown);
+    }
+
+    private List<List<Measure>> usual(List<Acting> forces) {
+        List<Vector> supports = forces.stream().filter(force -> !force.isLoad()).map(Acting::at).distinct().toList();
+        if (supports.isEmpty()) {
+            return List.of();
         }
-        return balance("", forces, choices, unknown);
+        Vector first = supports.get(0);
+        if (bodies.isInSpace()) {
+            return List.of(List.of(Measure.X, Measure.Y, Measure.Z, new Measure.AboutLine(first, Vector.X),
+                    new Measure.AboutLine(first, Vector.Y), new Measure.AboutLine(first, Vector.Z)));
+        }
+        List<List<Measure>> sets = new ArrayList<>();
+        supports.forEach(support -> sets.add(List.of(new Measure.About(support), Measure.X, Measure.Y)));
+        if (supports.size() > 1) {
+            sets.add(List.of(new Measure.About(first), new Measure.About(supports.get(1)), Measure.X));
+            sets.add(List.of(new Measure.About(first), new Measure.About(supports.get(1)), Measure.Y));
+        }
+        return sets;
     }
 
     /**
@@ -101,26 +124,44 @@ final class Path {
         List<List<Measure>> choices = new ArrayList<>(choices(forces, unknown));
         if (turned.size() == unknown.size() && isRegular(turned, forces, unknown)) {
             choices.add(turned);
+        } else if (unknown.size() == 1) {
+            alongTheLine(forces, acting(forces, unknown.get(0))).ifPresent(choices::add);
         }
-        return balance(joint, forces, choices, unknown);
+        return balance(new Place.AtJoint(joint), forces, choices, unknown);
     }
 
-    /** Works a joint for one of its unknowns, by the equation across all the others, which lie in one line. */
-    boolean across(String joint, int wanted) {
-        List<Acting> forces = bodies.at(joint);
-        List<Acting> others = forces.stream()
-                .filter(f -> !f.isLoad() && !known[f.unknown()] && f.unknown() != wanted).toList();
-        if (others.isEmpty()) {
-            return joint(joint, List.of());
-        }
-        Vector along = others.get(0).along();
-        List<Measure> measure = List.of(new Measure.Along(new Vector(-along.y(), along.x(), 0)));
-        boolean inLine = others.stream().allMatch(f -> Math.abs(measure.get(0).of(f)) < SMALL);
-        boolean gives = isRegular(measure, forces, List.of(wanted));
-        return inLine && gives && balance(joint, forces, List.of(measure), List.of(wanted));
+    /** The sum along an inclined force that another one lies in line with: an axis that offers itself. */
+    private static Optional<List<Measure>> alongTheLine(List<Acting> forces, Acting wanted) {
+        boolean inclined = Math.abs(wanted.along().x()) > SMALL && Math.abs(wanted.along().y()) > SMALL;
+        return inclined && forces.stream().anyMatch(force -> !force.isSameSource(wanted)
+                && force.along().cross(wanted.along()).norm() < SMALL) ? Optional.of(List.of(new Measure.Along(wanted.along())))
+                : Optional.empty();
     }
 
-    private boolean balance(String place, List<Acting> forces, List<List<Measure>> choices, List<Integer> unknown) {
+    /** Finds {@code wanted} on a body from given equations, which hold no other unknown. */
+    boolean given(Place place, List<Acting> forces, List<Measure> measures, List<Integer> wanted) {
+        List<Integer> open = wanted.stream().filter(unknown -> !known[unknown]).toList();
+        boolean alone = unknownIn(forces).stream().filter(unknown -> !open.contains(unknown))
+                .allMatch(unknown -> measures.stream().allMatch(each -> Math.abs(each.of(acting(forces, unknown))) < SMALL));
+        return open.isEmpty() || measures.size() == open.size() && alone && isRegular(measures, forces, open)
+                && balance(place, forces, List.of(measures), open);
+    }
+
+    /** Cuts the truss and works either part for the members cut that are not known yet. */
+    boolean cut(Cuts.Cut cut) {
+        List<Integer> open = cut.members().stream().filter(unknown -> !known[unknown]).toList();
+        Optional<Stage.Balance> here = cut.balance(cut.here(), open);
+        Optional<Stage.Balance> there = cut.balance(cut.there(), open);
+        if (open.isEmpty() || here.isEmpty() || there.isEmpty()
+                || unknownIn(here.get().acting()).size() != open.size() || unknownIn(there.get().acting()).size() != open.size()) {
+            return false;
+        }
+        stages.add(new Stage.Either(here.get(), there.get()));
+        open.forEach(number -> known[number] = true);
+        return true;
+    }
+
+    private boolean balance(Place place, List<Acting> forces, List<List<Measure>> choices, List<Integer> unknown) {
         if (choices.isEmpty() || unknown.isEmpty()) {
             return unknown.isEmpty();
         }
@@ -133,14 +174,15 @@ final class Path {
 
     /** The other end of a member that is the only unknown here, where it is the only one there too. */
     private Optional<Stage.Balance> elsewhere(Stage.Balance here) {
-        if (here.isWhole() || here.unknowns().size() != 1 || !bodies.unknowns().isMember(here.unknowns().get(0))) {
+        if (!(here.place() instanceof Place.AtJoint at) || here.unknowns().size() != 1
+                || !bodies.unknowns().isMember(here.unknowns().get(0))) {
             return Optional.empty();
         }
-        String other = bodies.unknowns().member(here.unknowns().get(0)).otherEnd(here.joint());
+        String other = bodies.unknowns().member(here.unknowns().get(0)).otherEnd(at.joint());
         List<Acting> forces = bodies.at(other);
         List<List<Measure>> choices = choices(forces, unknownIn(forces));
         boolean alone = unknownIn(forces).size() == 1 && !choices.isEmpty();
-        return alone ? Optional.of(new Stage.Balance(other, forces, choices, here.unknowns())) : Optional.empty();
+        return alone ? Optional.of(new Stage.Balance(new Place.AtJoint(other), forces, choices, here.unknowns())) : Optional.empty();
     }
 
     /** An unknown that is in every equation comes first: the other is missing from one, which so gives the first. */
@@ -169,16 +211,29 @@ final class Path {
         return forces.stream().filter(f -> !f.isLoad() && !known[f.unknown()]).map(Acting::unknown).toList();
     }
 
-    /** Two equations for two unknowns; for one unknown each equation that holds it, the one it is largest in first. */
-    private static List<List<Measure>> choices(List<Acting> forces, List<Integer> unknown) {
-        List<List<Measure>> sets = unknown.size() == 2 ? List.of(List.of(Measure.X, Measure.Y))
-                : unknown.size() == 1 ? List.of(List.of(Measure.X), List.of(Measure.Y)) : List.of();
-        return sets.stream().filter(set -> isRegular(set, forces, unknown))
-                .sorted(Comparator.comparingDouble(set -> -Math.abs(set.get(0).of(acting(forces, unknown.get(0))))))
-                .toList();
+    /**
+     * As many sums as unknowns; for one unknown each sum that holds it, the one it is largest in first.
+     */
+    private List<List<Measure>> choices(List<Acting> forces, List<Integer> unknown) {
+        return sums(unknown.size()).stream().filter(set -> isRegular(set, forces, unknown))
+                .sorted(Comparator.comparingDouble(set -> unknown.size() > 1 ? 0
+                        : -Math.abs(set.get(0).of(acting(forces, unknown.get(0)))))).toList();
     }
 
-    private static boolean isRegular(List<Measure> measures, List<Acting> forces, List<Integer> unknown) {
+    private List<List<Measure>> sums(int count) {
+        if (!bodies.isInSpace()) {
+            return count == 2 ? List.of(List.of(Measure.X, Measure.Y))
+                    : count == 1 ? List.of(List.of(Measure.X), List.of(Measure.Y)) : List.of();
+        }
+        return switch (count) {
+            case 3 -> List.of(List.of(Measure.X, Measure.Y, Measure.Z));
+            case 2 -> List.of(List.of(Measure.X, Measure.Y), List.of(Measure.Y, Measure.Z), List.of(Measure.X, Measure.Z));
+            case 1 -> List.of(List.of(Measure.X), List.of(Measure.Y), List.of(Measure.Z));
+            default -> List.of();
+        };
+    }
+
+    static boolean isRegular(List<Measure> measures, List<Acting> forces, List<Integer> unknown) {
         double[][] matrix = new double[unknown.size()][unknown.size()];
         for (int row = 0; row < matrix.length; row++) {
             for (int column = 0; column < matrix.length; column++) {
@@ -188,7 +243,7 @@ final class Path {
         return SmallSystem.inverse(matrix) != null;
     }
 
-    private static Acting acting(List<Acting> forces, int unknown) {
+    static Acting acting(List<Acting> forces, int unknown) {
         return forces.stream().filter(f -> f.unknown() == unknown).findFirst().orElseThrow();
     }
 }

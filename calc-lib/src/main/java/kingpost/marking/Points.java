@@ -1,7 +1,10 @@
 package kingpost.marking;
 
+import kingpost.marking.MarkedSheet.Judged;
+import kingpost.marking.MarkedSheet.MarkedStep;
+
 /**
- * What an answer is worth. An answer that follows correctly from an earlier slip is worth as much as a right one unless
+ * What an answer is worth, and an equation as much. An answer that follows correctly from an earlier slip is worth as much as a right one unless
  * told otherwise: the slip is paid for once, where it was made.
  *
  * @param right    for a right answer, and the most that an answer can bring
@@ -70,11 +73,23 @@ public record Points(int right, int follows, int slip) {
         });
     }
 
+    /** What a stated equation is worth: as much as an answer. */
+    public int of(MarkedStep step) {
+        return switch (step.judged()) {
+            case RIGHT -> right;
+            case FOLLOWS -> follows;
+            case SLIPPED -> slip;
+            case WRONG, NOT_READ -> 0;
+        };
+    }
+
     /** What a sheet earned; something stated under a name that is no force of the truss is worth nothing either way. */
     public Score of(MarkedSheet sheet) {
-        int points = sheet.answers().stream().mapToInt(answer -> of(answer.verdict())).sum();
-        int counted = (int) sheet.answers().stream().filter(answer -> answer.right().isPresent()).count();
-        int open = (int) sheet.answers().stream().filter(answer -> answer.right().isPresent()
+        int points = sheet.answers().stream().mapToInt(answer -> of(answer.verdict())).sum()
+                + sheet.steps().stream().mapToInt(this::of).sum();
+        int counted = sheet.steps().size()
+                + (int) sheet.answers().stream().filter(answer -> answer.right().isPresent()).count();
+        int open = (int) sheet.steps().stream().filter(step -> step.judged() == Judged.NOT_READ).count() + (int) sheet.answers().stream().filter(answer -> answer.right().isPresent()
                 && answer.verdict() instanceof Verdict.NotRead).count();
         return new Score(points, counted * right, open * right);
     }

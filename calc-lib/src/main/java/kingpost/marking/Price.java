@@ -37,10 +37,16 @@ final class Price {
     static final double ANOTHER_WAY = 0.5;
     /** A member found from its other end than the way of the worked solution has it. */
     static final double ANOTHER_END = 0.01;
+    /** A member found by a section in between, where the working has it from a joint. */
+    static final double DETOUR = 0.12;
+    /** A truss read in another way than it was given, and worked rightly so. */
+    static final double MISREAD = 1.06;
     /** The unknown of a joint that is usually found second, found first. */
     static final double ANOTHER_FIRST = 0.02;
     /** An answer that agrees only within the rounding of what it was made from. */
     static final double NEARLY = 0.03;
+    /** An answer that is off by no more than early rounding makes it. */
+    static final double NEAR = 0.2;
     /** An answer that agrees only to the fewer figures in which it is stated. */
     static final double COARSELY = 0.1;
 

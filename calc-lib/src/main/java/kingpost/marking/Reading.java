@@ -26,6 +26,10 @@ public sealed interface Reading {
             return new Force(-value, halfUnit, figures, said, digits, scale);
         }
 
+        Force times(double factor) {
+            return new Force(value * factor, halfUnit * factor, figures, said, digits, scale * factor);
+        }
+
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.force(this);

@@ -1,6 +1,7 @@
 package kingpost.marking;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import kingpost.marking.Equations.Answer;
@@ -21,11 +22,13 @@ final class Recorder {
     /** An answer that may be off by more than this part of itself tells no slip in writing it. */
     private static final double SHARP = 0.02;
 
+    private final Bodies bodies;
     private final Unknowns unknowns;
     private final double[] right;
     private final Map<Integer, Force> stated;
     private final double truss;
     private final double budget;
+    private final Map<String, List<Double>> transposed = new HashMap<>();
 
     /**
      * @param right  the right values of all unknowns
@@ -33,8 +36,9 @@ final class Recorder {
      * @param truss  the largest force of the truss
      * @param budget the most that an explanation may cost
      */
-    Recorder(Unknowns unknowns, double[] right, Map<Integer, Force> stated, double truss, double budget) {
-        this.unknowns = unknowns;
+    Recorder(Bodies bodies, double[] right, Map<Integer, Force> stated, double truss, double budget) {
+        this.bodies = bodies;
+        this.unknowns = bodies.unknowns();
         this.right = right;
         this.stated = stated;
         this.truss = truss;
@@ -105,6 +109,9 @@ final class Recorder {
         } else if (Figures.agree(force, found.value(), found.spread(), truss)) {
             ways.add(matched(state, unknown, found, force.value(), spread(force), Price.NEARLY));
         } else {
+            if (Figures.near(force, found.value(), truss)) {
+                ways.add(matched(state, unknown, found, force.value(), spread(force), Price.NEAR));
+            }
             if (Figures.agree(force, right[unknown], truss)) {
                 ways.add(state.with(unknown, right[unknown], spread(force), 0)
                         .noting(new Outcome(unknown, How.ANOTHER_WAY, 0, 0), Price.ANOTHER_WAY));
@@ -129,7 +136,7 @@ final class Recorder {
 
     private void slipped(List<State> ways, State state, int unknown, Answer found, Force force) {
         reversed(ways, state, unknown, found, force);
-        if (Figures.transposed(force.digits()).stream()
+        if (transposed.computeIfAbsent(force.digits(), Figures::transposed).stream()
                 .anyMatch(number -> gives(force, number * force.scale(), found))) {
             both(ways, state, unknown, found, force, Kind.DIGITS_TRANSPOSED, "", Price.TRANSPOSED);
         }
@@ -173,7 +180,7 @@ final class Recorder {
             double value = state.isKnown(other) ? state.value(other) : right[other];
             if (other != unknown && unknowns.isMember(other) == unknowns.isMember(unknown)
                     && !Figures.isZero(value, truss) && Figures.agree(force, value, truss)) {
-                both(ways, state, unknown, found, force, Kind.WRONG_MEMBER_CARRIED, unknowns.name(other),
+                both(ways, state, unknown, found, force, Kind.WRONG_MEMBER_CARRIED, bodies.name(other),
                         Price.WRONG_MEMBER_WRITTEN);
             }
         }
@@ -197,6 +204,6 @@ final class Recorder {
     }
 
     private Slip slip(Kind kind, int unknown, boolean carried, String other) {
-        return new Slip(kind, new Place.InAnswer(carried), unknowns.name(unknown), other);
+        return new Slip(kind, new Place.InAnswer(carried), bodies.name(unknown), other);
     }
 }

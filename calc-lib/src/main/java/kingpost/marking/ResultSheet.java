@@ -71,6 +71,11 @@ public final class ResultSheet {
         return sheet.slips().stream().map(SlipWords::of).collect(Collectors.joining(" "));
     }
 
+    /** "load forgotten: the 12 kN load at B". */
+    private static String brief(Slip slip) {
+        return slip.kind().words() + (slip.subject().isEmpty() ? "" : ": " + slip.subject());
+    }
+
     private Derivation summary() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Prose.of("A right answer is worth " + points.right() + ", one that follows correctly from an earlier"
@@ -91,11 +96,11 @@ public final class ResultSheet {
         List<List<Phrase>> rows = new ArrayList<>();
         for (MarkedSheet sheet : marked.sheets()) {
             List<Phrase> row = new ArrayList<>(List.of(Phrase.of(sheet.student()),
-                    Phrase.of(points.of(sheet).toString())));
+                    Phrase.of(points.of(sheet).toString().replace(' ', '\u00a0'))));
             for (int count : counts(sheet).subList(3, COUNTS.size())) {
                 row.add(Phrase.of(count == 0 ? "\u2013" : Integer.toString(count)));
             }
-            row.add(Phrase.of(slips(sheet)));
+            row.add(Phrase.of(sheet.slips().stream().map(ResultSheet::brief).collect(Collectors.joining("; "))));
             rows.add(row);
         }
         return new Table(Phrase.EMPTY, List.of(Column.left("Student"), Column.right("Points"), Column.right("Right"),

@@ -19,6 +19,11 @@ import kingpost.marking.Tweak.Change;
 final class Search {
 
     private static final int BEAM = 150;
+    /** Of explanations that cost more than two slips fewer are kept: there are too many to tell apart. */
+    private static final int NARROW_BEAM = 50;
+    private static final double COSTLY = 2.7;
+    private static final int NARROWEST_BEAM = 12;
+    private static final double HOPELESS = 5.5;
     private static final int ALIKE = 6;
     /** Stated answers that agree this well leave nothing to explain at a stage. */
     private static final double EXPLAINED = 0.3;
@@ -26,10 +31,12 @@ final class Search {
     private final Bodies bodies;
     private final Working working;
     private final Recorder recorder;
+    private final Detours detours;
     private final double budget;
 
-    Search(Bodies bodies, Working working, Recorder recorder, double budget) {
+    Search(Bodies bodies, Working working, Detours detours, Recorder recorder, double budget) {
         this.bodies = bodies;
+        this.detours = detours;
         this.working = working;
         this.recorder = recorder;
         this.budget = budget;
@@ -39,26 +46,26 @@ final class Search {
     List<State> explain() {
         List<State> states = List.of(State.start(bodies.unknowns().count(), working.unlikely()));
         for (int i = 0; i < working.stages().size(); i++) {
-            StageSearch search = new StageSearch(i);
             List<State> next = new ArrayList<>();
             for (State state : states) {
-                next.addAll(working.stages().get(i).accept(search.from(state)));
+                next.addAll(working.stages().get(i).accept(new Expander(state, i)));
             }
-            states = best(next, working.neededAfter(i, bodies.unknowns().count()));
+            states = best(next, working.neededAfter(i));
         }
         return states;
     }
 
     /** The cheapest; of those that go on alike only a few that are as cheap as the cheapest of them. */
-    private static List<State> best(List<State> states, boolean[] needed) {
+    private List<State> best(List<State> states, boolean[] needed) {
+        int beam = budget > HOPELESS ? NARROWEST_BEAM : budget > COSTLY ? NARROW_BEAM : BEAM;
         states.sort(Comparator.comparingDouble(State::cost));
         List<State> best = new ArrayList<>();
-        Map<List<Object>, List<State>> alike = new HashMap<>();
+        Map<State.Key, List<State>> alike = new HashMap<>();
         for (State state : states) {
             List<State> others = alike.computeIfAbsent(state.key(needed), key -> new ArrayList<>());
             boolean kept = others.isEmpty()
                     || others.size() < ALIKE && state.cost() <= others.get(0).cost() + Price.TIE;
-            if (kept && best.size() < BEAM) {
+            if (kept && best.size() < beam) {
                 others.add(state);
                 best.add(state);
             }
@@ -66,43 +73,39 @@ final class Search {
         return best;
     }
 
-    /** Goes on through one stage. */
-    private final class StageSearch {
-        private final int number;
-        private final Map<String, List<Terms>> terms = new HashMap<>();
-
-        StageSearch(int number) {
-            this.number = number;
-            working.stages().get(number).balances().forEach(balance -> terms.put(balance.joint(),
-                    balance.choices().stream().map(measures -> new Terms(balance.acting(), measures)).toList()));
-        }
-
-        Expander from(State state) {
-            return new Expander(state, number, terms);
-        }
-    }
-
     /** Goes on from one state through one stage. */
     private final class Expander implements Stage.Visitor<List<State>> {
         private final State state;
         private final int number;
-        private final Map<String, List<Terms>> terms;
 
-        Expander(State state, int number, Map<String, List<Terms>> terms) {
+        Expander(State state, int number) {
             this.state = state;
             this.number = number;
-            this.terms = terms;
         }
 
         @Override
         public List<State> seen(Stage.Seen stage) {
             List<State> states = List.of(state);
             for (int unknown : stage.unknowns()) {
-                List<State> next = new ArrayList<>();
-                states.forEach(each -> next.addAll(recorder.record(each, unknown, new Answer(0, 0, 0, 0))));
-                states = next;
+                states = recorded(states, unknown, 0);
             }
             return states;
+        }
+
+        @Override
+        public List<State> given(Stage.Given stage) {
+            List<State> states = List.of(state);
+            for (int unknown = 0; unknown < stage.values().size(); unknown++) {
+                states = recorded(states, unknown, stage.values().get(unknown));
+            }
+            return states;
+        }
+
+        private List<State> recorded(List<State> states, int unknown, double value) {
+            List<State> next = new ArrayList<>();
+            states.forEach(each -> next.addAll(recorder.record(each, unknown, new Answer(value, 0, 0, 0))));
+            next.sort(Comparator.comparingDouble(State::cost));
+            return next.subList(0, Math.min(BEAM, next.size()));
         }
 
         @Override
@@ -114,18 +117,34 @@ final class Search {
         @Override
         public List<State> balance(Stage.Balance stage) {
             List<State> ends = new ArrayList<>();
-            List<Terms> choices = terms.get(stage.joint());
-            // without a slip, all sets of two equations give the same; single equations may differ
-            int plain = stage.unknowns().size() == 1 ? choices.size() : 1;
-            for (Terms each : choices.subList(0, plain)) {
-                work(new Equations(bodies, each, null), stage, state, ends);
+            List<Terms> choices = working.terms(stage);
+            work(new Equations(bodies, choices.get(0), null), stage, state, ends);
+            if (choices.size() > 1 && (stage.unknowns().size() == 1 || stage.isPart() && toExplain(ends) > EXPLAINED)) {
+                others(stage, choices.subList(1, choices.size()), ends);
             }
-            double toExplain = ends.stream().mapToDouble(each -> each.cost() - state.cost()).min().orElse(9);
+            double toExplain = toExplain(ends);
             boolean hidden = stage.unknowns().stream().anyMatch(unknown -> !recorder.isStated(unknown));
             if (state.cost() + Price.SLIP <= budget && (hidden || toExplain > EXPLAINED)) {
-                choices.forEach(each -> slips(stage, each, toExplain, ends));
+                for (int i = 0; i < choices.size(); i++) {
+                    slips(stage, choices.get(i), i > 0 && stage.unknowns().size() > 1, toExplain, ends);
+                }
             }
             return ends;
+        }
+
+        private double toExplain(List<State> ends) {
+            return ends.stream().mapToDouble(each -> each.cost() - state.cost()).min().orElse(9);
+        }
+
+        /** What other sets of equations give besides; without a slip they give the same. */
+        private void others(Stage.Balance stage, List<Terms> choices, List<State> ends) {
+            Set<List<Object>> met = new HashSet<>();
+            ends.forEach(end -> met.add(end.history()));
+            for (Terms each : choices) {
+                List<State> more = new ArrayList<>();
+                work(new Equations(bodies, each, null), stage, state, more);
+                more.stream().filter(end -> met.add(end.history())).forEach(ends::add);
+            }
         }
 
         /** What the other end gives besides; most often it gives the same. */
@@ -133,17 +152,18 @@ final class Search {
         public List<State> either(Stage.Either stage) {
             List<State> ends = new ArrayList<>(balance(stage.here()));
             Set<List<Object>> met = new HashSet<>();
-            ends.forEach(end -> met.add(List.of(end.slips(), end.outcomes())));
-            balance(stage.there()).stream().filter(end -> met.add(List.of(end.slips(), end.outcomes())))
+            ends.forEach(end -> met.add(end.history()));
+            balance(stage.there()).stream().filter(end -> met.add(end.history()))
                     .forEach(end -> ends.add(end.paying(Price.ANOTHER_END)));
             return ends;
         }
 
-        private void slips(Stage.Balance stage, Terms each, double toExplain, List<State> ends) {
+        /** @param oneRow only slips in one equation: a slip in all of them is the same in every set of equations */
+        private void slips(Stage.Balance stage, Terms each, boolean oneRow, double toExplain, List<State> ends) {
             Answer[] plain = answers(new Equations(bodies, each, null), stage, state);
-            for (Tweak tweak : Tweaks.of(bodies.unknowns(), stage, each, state,
+            for (Tweak tweak : Tweaks.of(bodies, stage, each, state,
                     load -> working.needsLater(load, number))) {
-                if (state.cost() + tweak.price() > budget) {
+                if (state.cost() + tweak.price() > budget || oneRow && tweak.row() < 0) {
                     continue;
                 }
                 State slipped = with(tweak, stage);
@@ -202,12 +222,20 @@ final class Search {
             for (State recorded : recorder.record(state, wanted.get(first), answers[first])) {
                 boolean usual = first == 0 || recorded.value(wanted.get(first)) == answers[first].value();
                 State next = usual ? recorded : recorded.paying(Price.ANOTHER_FIRST);
-                if (wanted.size() == 1) {
-                    ends.add(next);
-                } else {
-                    rest(equations, rows, wanted, first, answers, next, ends);
-                }
+                goOn(equations, rows, wanted, first, answers, next, ends);
             }
+            detours.fitting(recorder, wanted.get(first), answers[first], state).ifPresent(answer ->
+                    recorder.record(state, wanted.get(first), answer).forEach(next -> goOn(equations, rows, wanted, first,
+                            answers, next.paying(Price.DETOUR), ends)));
+        }
+    }
+
+    private void goOn(Equations equations, List<Integer> rows, List<Integer> wanted, int first, Answer[] answers,
+                      State next, List<State> ends) {
+        if (wanted.size() == 1) {
+            ends.add(next);
+        } else {
+            rest(equations, rows, wanted, first, answers, next, ends);
         }
     }
 
@@ -228,6 +256,8 @@ final class Search {
         boolean carried = next.value(wanted.get(first)) != answers[first].value();
         if (carried && left.size() == 1) {
             ends.addAll(recorder.record(next, left.get(0), answers[1 - first]));
+        } else if (carried) {
+            apart(left, wanted, answers, next, ends);
         }
         for (int row = 0; row < rows.size(); row++) {
             int before = ends.size();
@@ -236,6 +266,17 @@ final class Search {
                 return;
             }
         }
+    }
+
+    /** The others as they were found, apart from what was written for the first. */
+    private void apart(List<Integer> left, List<Integer> wanted, Answer[] answers, State next, List<State> ends) {
+        List<State> states = List.of(next);
+        for (int unknown : left) {
+            List<State> more = new ArrayList<>();
+            states.forEach(state -> more.addAll(recorder.record(state, unknown, answers[wanted.indexOf(unknown)])));
+            states = more;
+        }
+        ends.addAll(states);
     }
 
     private static List<Integer> without(List<Integer> list, int index) {

@@ -3,6 +3,7 @@ package kingpost.marking;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -12,6 +13,7 @@ import kingpost.marking.AnswerSheet.StatedStep;
 import kingpost.marking.Reading.Blank;
 import kingpost.marking.Reading.Force;
 import kingpost.marking.Reading.Unread;
+import kingpost.marking.Slip.Place;
 import kingpost.units.Quantity;
 
 /**
@@ -20,21 +22,23 @@ import kingpost.units.Quantity;
  * <p>As text, answers stand on lines of their own or behind commas or semicolons: {@code AB = 12.5 kN C, AD: -3; CD 0}.
  * A line may begin with {@code joint D:} or {@code reactions:}, which tells the order of working. A line
  * {@code compression positive} turns round the sense of numbers without a word. {@code ΣFx: AB + 0.6 AF = 0} is an
- * equation of the joint named before it.
+ * equation of the joint named before it; {@code reactions:} stands before equations of the whole truss, {@code section BC CE EF:}
+ * before those of a part, and {@code ΣM_A: 12 Dy - 48 = 0} takes moments.
  */
 final class SheetReader {
 
-    private static final Pattern HEAD = Pattern.compile("(?i)^\\s*(?:at\\s+)?(?:joint\\s+(?<joint>[^\\s:]+)|reactions?)"
-            + "\\s*:\\s*(?<rest>.*)$");
-    private static final Pattern STEP = Pattern.compile("(?i)[\\s\u2190-\u2193+]*(?<sum>\u03a3|\u2211|sum(?: of)?)?\\s*F\\s*_?"
-            + "\\{?(?<axis>[xy])\\}?\\s*(?:=\\s*0\\s*)?[:=](?<equation>.+)");
+    private static final Pattern HEAD = Pattern.compile("(?i)^\\s*(?:at\\s+)?(?:joint\\s+(?<joint>[^\\s:]+)"
+            + "|(?:section|cut)\\s+(?:through\\s+)?(?<cut>[^:=]+?)|reactions?|whole(?:\\s+truss)?)\\s*:\\s*(?<rest>.*)$");
+    private static final Pattern STEP = Pattern.compile("(?i)[\\s\u2190-\u2193\u21ba\u21bb\u27f2\u27f3+]*(?<sum>\u03a3|\u2211|sum(?: of)?)?\\s*"
+            + "(?:F\\s*_?\\{?(?<axis>[xyz])\\}?|M(?:oments?)?\\s*(?:about|at|@)?\\s*_?[{(]?(?<about>[\\p{L}\\p{N}]+)[})]?)"
+            + "\\s*(?:=\\s*0\\s*)?[:=](?<equation>.+)");
     private static final Pattern NO_SUBJECT = Pattern.compile("\\s*[\\d.][^=:]*");
 
     private final Unknowns unknowns;
     private final Map<String, Stated> answers = new LinkedHashMap<>();
     private final List<StatedStep> steps = new ArrayList<>();
     private final List<String> order = new ArrayList<>();
-    private String joint = "";
+    private Place body = new Place.Throughout();
     private Convention convention;
 
     SheetReader(Unknowns unknowns, Convention convention) {
@@ -103,8 +107,16 @@ final class SheetReader {
         if (headed && head.group("joint") != null) {
             order.add(head.group("joint"));
         }
-        joint = !headed ? joint : head.group("joint") == null ? "" : head.group("joint");
+        body = headed ? body(head) : body;
         parts(headed ? head.group("rest") : line).forEach(this::part);
+    }
+
+    private static Place body(Matcher head) {
+        if (head.group("joint") != null) {
+            return new Place.AtJoint(head.group("joint"));
+        }
+        return head.group("cut") == null ? new Place.InReactions()
+                : new Place.AtSection(List.of(head.group("cut").strip().split("\\s*(?:,|;|\\band\\b|\\s)\\s*")));
     }
 
     private boolean isJoint(String name) {
@@ -129,8 +141,9 @@ final class SheetReader {
     private void part(String part) {
         Matcher step = STEP.matcher(part);
         if (step.matches() && isStep(step)) {
-            steps.add(new StatedStep(joint, Character.toLowerCase(step.group("axis").charAt(0)), step.group("equation").strip(),
-                    part.strip()));
+            String axis = step.group("axis") == null ? "" : step.group("axis").toLowerCase(Locale.ROOT);
+            String about = step.group("about") == null ? "" : step.group("about");
+            steps.add(new StatedStep(body, axis, about, step.group("equation").strip(), part.strip()));
             return;
         }
         String[] sides = part.strip().split("\\s*[=:]\\s*|\\s+", 2);
@@ -147,9 +160,13 @@ final class SheetReader {
         }
     }
 
-    /** Without a word for a sum, "Fx" may be the reaction of a joint F. */
+    /** Without a word for a sum, "Fx" may be the reaction of a joint F, and "MN" a member. */
     private boolean isStep(Matcher step) {
-        return step.group("sum") != null || unknowns.find("F" + step.group("axis")).isEmpty();
+        if (step.group("about") != null && !isJoint(step.group("about"))) {
+            return false;
+        }
+        String name = step.group("axis") == null ? "M" + step.group("about") : "F" + step.group("axis");
+        return step.group("sum") != null || unknowns.find(name).isEmpty();
     }
 
     private String textOf(Object value) {

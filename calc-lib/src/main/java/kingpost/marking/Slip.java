@@ -1,5 +1,7 @@
 package kingpost.marking;
 
+import java.util.List;
+
 /**
  * A slip that explains one or more wrong answers.
  *
@@ -32,6 +34,20 @@ public record Slip(Kind kind, Place where, String subject, String other) {
         ROUNDED_CARRIED("rounded value carried"),
         /** The decimal point or a unit's prefix is wrong. */
         POWER_OF_TEN("decimal point or unit prefix"),
+        /** A load was put at another joint. */
+        LOAD_MISPLACED("load at the wrong joint"),
+        /** A force given by an angle or a slope was taken in another direction. */
+        DIRECTION_MISREAD("direction misread"),
+        /** The answers of two members have changed places. */
+        VALUES_EXCHANGED("two values exchanged"),
+        /** The truss was read as in a mirror. */
+        MIRRORED("mirror image"),
+        /** The span was parted into another number of panels. */
+        WRONG_PANELS("wrong number of panels"),
+        /** Sines and cosines were taken of degrees as of radians. */
+        ANGLE_IN_RADIANS("angles in radians"),
+        /** A slope in per cent was taken for an angle in degrees. */
+        SLOPE_AS_DEGREES("slope taken as degrees"),
         /** It is wrong, and none of the above explains it. */
         UNEXPLAINED("wrong, not explained");
 
@@ -57,6 +73,30 @@ public record Slip(Kind kind, Place where, String subject, String other) {
             @Override
             public <R> R accept(Visitor<R> visitor) {
                 return visitor.joint(this);
+            }
+        }
+
+        /** In equations of several joints that are solved together. */
+        record AtJoints(List<String> joints) implements Place {
+            public AtJoints {
+                joints = List.copyOf(joints);
+            }
+
+            @Override
+            public <R> R accept(Visitor<R> visitor) {
+                return visitor.joints(this);
+            }
+        }
+
+        /** In the equations of a part of the truss; {@code cut} are the members cut. */
+        record AtSection(List<String> cut) implements Place {
+            public AtSection {
+                cut = List.copyOf(cut);
+            }
+
+            @Override
+            public <R> R accept(Visitor<R> visitor) {
+                return visitor.section(this);
             }
         }
 
@@ -91,6 +131,10 @@ public record Slip(Kind kind, Place where, String subject, String other) {
         /** One method for each kind. */
         interface Visitor<R> {
             R joint(AtJoint place);
+
+            R joints(AtJoints place);
+
+            R section(AtSection place);
 
             R reactions(InReactions place);
 

@@ -11,6 +11,9 @@ final class SmallSystem {
     /** The inverse, by Gauss and Jordan with row exchange; {@code null} when there is none. */
     static double[][] inverse(double[][] matrix) {
         int n = matrix.length;
+        if (n == 1) {
+            return matrix[0][0] == 0 ? null : new double[][] {{1 / matrix[0][0]}};
+        }
         double[][] work = new double[n][2 * n];
         double size = 0;
         for (int i = 0; i < n; i++) {

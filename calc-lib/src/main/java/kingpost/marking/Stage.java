@@ -1,6 +1,7 @@
 package kingpost.marking;
 
 import java.util.List;
+import kingpost.marking.Slip.Place;
 
 /** One stage of a working: what becomes known at once, and from what. */
 sealed interface Stage {
@@ -24,6 +25,18 @@ sealed interface Stage {
         }
     }
 
+    /** Every force at once, as found by someone who has read the truss in a certain way; by number of the unknown. */
+    record Given(List<Double> values) implements Stage {
+        public Given {
+            values = List.copyOf(values);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.given(this);
+        }
+    }
+
     /** A member seen to carry the same force as another. */
     record Same(int unknown, int as) implements Stage {
         @Override
@@ -35,13 +48,13 @@ sealed interface Stage {
     /**
      * Unknowns from equations of equilibrium.
      *
-     * @param joint    the joint in balance, or empty text for the whole truss
+     * @param place    the joint, the joints taken together, the part or the whole truss that is in balance
      * @param acting   every force that has a part in it
      * @param choices  sets of equations any one of which gives the unknowns, the likeliest first; as many equations
      *                 as unknowns in each
      * @param unknowns what is found, in the order found
      */
-    record Balance(String joint, List<Acting> acting, List<List<Measure>> choices, List<Integer> unknowns)
+    record Balance(Place place, List<Acting> acting, List<List<Measure>> choices, List<Integer> unknowns)
             implements Stage {
         public Balance {
             acting = List.copyOf(acting);
@@ -49,8 +62,8 @@ sealed interface Stage {
             unknowns = List.copyOf(unknowns);
         }
 
-        boolean isWhole() {
-            return joint.isEmpty();
+        boolean isPart() {
+            return place instanceof Place.AtSection;
         }
 
         @Override
@@ -64,7 +77,7 @@ sealed interface Stage {
         }
     }
 
-    /** A member that is the last unknown at both its ends, so that either end may give it. */
+    /** What either of two bodies may give: the joints at both ends of a member, or both parts of a cut truss. */
     record Either(Balance here, Balance there) implements Stage {
         @Override
         public List<Balance> balances() {
@@ -80,6 +93,8 @@ sealed interface Stage {
     /** One method for each kind. */
     interface Visitor<R> {
         R seen(Seen stage);
+
+        R given(Given stage);
 
         R same(Same stage);
 

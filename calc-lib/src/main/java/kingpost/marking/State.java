@@ -1,6 +1,5 @@
 package kingpost.marking;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -13,17 +12,18 @@ import java.util.List;
 final class State {
 
     private static final long ALL = -1;
+    private static final double NOTHING = 1e-9;
 
     private final double[] values;
     private final double[] spreads;
     private final long[] traces;
     private final double cost;
-    private final List<Slip> slips;
-    private final List<Outcome> outcomes;
+    private final Chain<Slip> slips;
+    private final Chain<Outcome> outcomes;
     private final Lasting lasting;
 
-    private State(double[] values, double[] spreads, long[] traces, double cost, List<Slip> slips,
-                  List<Outcome> outcomes, Lasting lasting) {
+    private State(double[] values, double[] spreads, long[] traces, double cost, Chain<Slip> slips,
+                  Chain<Outcome> outcomes, Lasting lasting) {
         this.values = values;
         this.spreads = spreads;
         this.traces = traces;
@@ -67,7 +67,7 @@ final class State {
     static State start(int unknowns, double cost) {
         double[] values = new double[unknowns];
         Arrays.fill(values, Double.NaN);
-        return new State(values, new double[unknowns], new long[unknowns], cost, List.of(), List.of(),
+        return new State(values, new double[unknowns], new long[unknowns], cost, Chain.empty(), Chain.empty(),
                 new Lasting(0, 0, 0));
     }
 
@@ -92,11 +92,16 @@ final class State {
     }
 
     List<Slip> slips() {
-        return slips;
+        return slips.list();
     }
 
     List<Outcome> outcomes() {
-        return outcomes;
+        return outcomes.list();
+    }
+
+    /** What sets it apart from states with the same history. */
+    List<Object> history() {
+        return List.of(slips, outcomes);
     }
 
     /** Whether a load has been forgotten for good. */
@@ -106,7 +111,7 @@ final class State {
 
     /** The bit of the slip last noted. */
     long trace() {
-        return slips.isEmpty() ? 0 : 1L << slips.size() - 1;
+        return slips.size() == 0 ? 0 : 1L << slips.size() - 1;
     }
 
     /** The bits of the slips that go on. */
@@ -123,7 +128,7 @@ final class State {
 
     /** With a slip more. */
     State slipping(Slip slip, double price) {
-        return new State(values, spreads, traces, cost + price, longer(slips, slip), outcomes, lasting);
+        return new State(values, spreads, traces, cost + price, slips.and(slip), outcomes, lasting);
     }
 
     State paying(double price) {
@@ -163,27 +168,43 @@ final class State {
 
     /** With the way noted in which a stated answer came about. */
     State noting(Outcome outcome, double price) {
-        return new State(values, spreads, traces, cost + price, slips, longer(outcomes, outcome), lasting);
+        return new State(values, spreads, traces, cost + price, slips, outcomes.and(outcome), lasting);
     }
 
     /**
-     * What decides how the state goes on: values that are {@code needed}, to nine figures, and slips that go on. Two
+     * What decides how the state goes on: values that are {@code needed}, to seven figures, and slips that go on. Two
      * states with the same key differ only in how they came about.
      */
-    List<Object> key(boolean[] needed) {
-        List<Object> key = new ArrayList<>(values.length + 1);
+    Key key(boolean[] needed) {
+        int[] bits = new int[values.length];
         for (int i = 0; i < values.length; i++) {
-            boolean counts = needed[i] && !Double.isNaN(values[i]) && values[i] != 0;
-            key.add(counts ? (Object) Figures.round(values[i], 9) : 0.0);
+            boolean counts = needed[i] && !Double.isNaN(values[i]) && Math.abs(values[i]) > NOTHING;
+            bits[i] = counts ? Float.floatToIntBits((float) values[i]) : 0;
         }
-        key.add(List.of(lasting.forgotten(), lasting.swapped()));
-        return key;
+        return new Key(bits, lasting.forgotten(), lasting.swapped());
     }
 
-    private static <T> List<T> longer(List<T> list, T last) {
-        List<T> longer = new ArrayList<>(list.size() + 1);
-        longer.addAll(list);
-        longer.add(last);
-        return longer;
+    /** See {@link #key}. */
+    static final class Key {
+        private final int[] bits;
+        private final long forgotten;
+        private final long swapped;
+
+        Key(int[] bits, long forgotten, long swapped) {
+            this.bits = bits;
+            this.forgotten = forgotten;
+            this.swapped = swapped;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Key key && forgotten == key.forgotten && swapped == key.swapped
+                    && Arrays.equals(bits, key.bits);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Arrays.hashCode(bits) + Long.hashCode(forgotten ^ Long.rotateLeft(swapped, 17));
+        }
     }
 }

@@ -2,130 +2,143 @@ package kingpost.marking;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import kingpost.marking.AnswerSheet.StatedStep;
 import kingpost.marking.EquationReader.Linear;
+import kingpost.marking.MarkedSheet.Judged;
 import kingpost.marking.MarkedSheet.MarkedStep;
+import kingpost.marking.Slip.Place;
 
 /**
- * Marks stated equations: each against the balance of its joint. Forces may stand in it as names or as numbers, right
- * ones or those that the person stated; the equation may be turned round as a whole.
+ * Marks stated equations: each against the balance of the joint, the part or the whole truss on which it is said to hold.
+ * Forces may stand in it as names or as numbers, right ones or those that the person stated; the equation may be turned
+ * round as a whole, or multiplied by a number.
  */
 final class StepMarker {
 
-    private static final double NEAR = 0.006;
-
     private final Bodies bodies;
-    private final List<double[]> values;
+    private final double[] right;
+    private final double[] stated;
 
-    /** @param values of all unknowns: sets any one of which a person may have put in */
-    StepMarker(Bodies bodies, List<double[]> values) {
+    /**
+     * @param right  values of all unknowns
+     * @param stated the same with those that the person stated in their places
+     */
+    StepMarker(Bodies bodies, double[] right, double[] stated) {
         this.bodies = bodies;
-        this.values = values;
+        this.right = right.clone();
+        this.stated = stated.clone();
     }
 
     MarkedStep mark(StatedStep step) {
-        if (step.joint().isEmpty()) {
-            return notRead(step, "it does not say at which joint; write \"joint B:\" before it");
-        }
         try {
-            Linear stated = EquationReader.read(bodies.unknowns(), step.equation());
-            return new MarkedStep(step.joint(), step.text(),
-                    either(fewest(step, stated, 1), fewest(step, stated, -1)), "");
+            List<List<Acting>> parts = parts(step.body());
+            Measure measure = measure(step);
+            Linear linear = EquationReader.read(bodies.unknowns(), step.equation());
+            List<Reading> readings = new ArrayList<>();
+            for (List<Acting> part : parts) {
+                for (double[] values : List.of(right, stated)) {
+                    EquationCheck check = new EquationCheck(bodies, part, measure, values, List.of(right, stated));
+                    readings.add(new Reading(check.findings(linear, 1), check.findings(linear, -1), values == right));
+                    check.scales(linear).forEach(scale -> {
+                        if (check.findings(linear, scale).isEmpty()) {
+                            readings.add(new Reading(List.of(), List.of(), values == right));
+                        }
+                    });
+                }
+            }
+            return marked(step, readings.stream().min(Comparator.comparingInt(Reading::count)
+                    .thenComparing(reading -> !Reading.areSlips(reading.fewest()))).orElseThrow());
         } catch (AnswerReader.NotRead e) {
-            return notRead(step, e.getMessage());
+            return new MarkedStep(where(step.body()), step.text(), Judged.NOT_READ, List.of(), e.getMessage());
         }
     }
 
-    private List<String> fewest(StatedStep step, Linear stated, int sign) {
-        return values.stream().map(set -> findings(step, stated, sign, set)).min(Comparator.comparingInt(List::size))
-                .orElseThrow();
+    /**
+     * What is wrong with an equation, seen in one way.
+     *
+     * @param asWritten   taken as it stands
+     * @param turnedRound with every sign the other way
+     * @param withRight   whether known forces have their right values
+     */
+    private record Reading(List<EquationCheck.Finding> asWritten, List<EquationCheck.Finding> turnedRound, boolean withRight) {
+
+        static boolean areSlips(List<EquationCheck.Finding> findings) {
+            return findings.stream().allMatch(EquationCheck.Finding::isSlip);
+        }
+
+        int count() {
+            return Math.min(asWritten.size(), turnedRound.size());
+        }
+
+        List<EquationCheck.Finding> fewest() {
+            boolean turned = turnedRound.size() < asWritten.size()
+                    || turnedRound.size() == asWritten.size() && !areSlips(asWritten) && areSlips(turnedRound);
+            return turned ? turnedRound : asWritten;
+        }
+
+        /** One sign that is wrong may be that of either side of the equation. */
+        List<String> words() {
+            boolean either = asWritten.size() == 1 && turnedRound.size() == 1 && !asWritten.equals(turnedRound)
+                    && areSlips(asWritten) == areSlips(turnedRound);
+            return either ? List.of(asWritten.get(0).words() + " Or: " + turnedRound.get(0).words())
+                    : fewest().stream().map(EquationCheck.Finding::words).toList();
+        }
     }
 
-    /** One sign that is wrong may be that of either side of the equation. */
-    private static List<String> either(List<String> asWritten, List<String> turnedRound) {
-        if (asWritten.size() == 1 && turnedRound.size() == 1 && !asWritten.equals(turnedRound)) {
-            return List.of(asWritten.get(0) + " Or: " + turnedRound.get(0));
-        }
-        return turnedRound.size() < asWritten.size() ? turnedRound : asWritten;
+    private static MarkedStep marked(StatedStep step, Reading reading) {
+        boolean named = Reading.areSlips(reading.fewest());
+        Judged judged = reading.count() == 0 ? reading.withRight() ? Judged.RIGHT : Judged.FOLLOWS
+                : reading.count() == 1 && named ? Judged.SLIPPED : Judged.WRONG;
+        return new MarkedStep(where(step.body()), step.text(), judged, reading.count() == 0 ? List.of() : reading.words(), "");
     }
 
-    private static MarkedStep notRead(StatedStep step, String reason) {
-        return new MarkedStep(step.joint(), step.text(), List.of(), reason);
-    }
-
-    private List<String> findings(StatedStep step, Linear stated, int sign, double[] set) {
-        Measure measure = step.axis() == 'x' ? Measure.X : Measure.Y;
-        List<Acting> acting = bodies.at(step.joint());
-        List<String> findings = new ArrayList<>();
-        stated.factors().forEach((unknown, factor) -> findings.addAll(factor(acting, measure, unknown, sign * factor)));
-        List<Acting> rest = acting.stream().filter(force -> Math.abs(measure.of(force)) > 1e-9
-                && (force.isLoad() || !stated.factors().containsKey(force.unknown()))).toList();
-        findings.addAll(constant(rest, measure, sign * stated.constant(), set));
-        return findings;
-    }
-
-    private List<String> factor(List<Acting> acting, Measure measure, int unknown, double factor) {
-        String name = bodies.unknowns().name(unknown);
-        double right = acting.stream().filter(force -> !force.isLoad() && force.unknown() == unknown)
-                .mapToDouble(measure::of).findFirst().orElse(0);
-        double swapped = acting.stream().filter(force -> !force.isLoad() && force.unknown() == unknown)
-                .mapToDouble(measure::swapped).findFirst().orElse(0);
-        if (Math.abs(factor - right) <= NEAR) {
-            return List.of();
-        }
-        if (Math.abs(right) < 1e-9) {
-            return List.of(name + " has no part in this equation.");
-        }
-        if (Math.abs(factor + right) <= NEAR) {
-            return List.of(name + " has the wrong sign.");
-        }
-        if (Math.abs(factor - swapped) <= NEAR) {
-            return List.of("Sine and cosine of " + name + " have changed places.");
-        }
-        return List.of("The factor of " + name + " should be " + number(right) + ", not " + number(factor) + ".");
-    }
-
-    private List<String> constant(List<Acting> rest, Measure measure, double stated, double[] set) {
-        double[] parts = rest.stream().mapToDouble(force -> measure.of(force) * value(force, set)).toArray();
-        double sum = 0;
-        double size = 0;
-        for (double part : parts) {
-            sum += part;
-            size += Math.abs(part);
-        }
-        double near = NEAR * size + 1e-6;
-        if (Math.abs(stated - sum) <= near) {
-            return List.of();
-        }
-        for (int i = 0; i < parts.length; i++) {
-            String name = name(rest.get(i));
-            double across = measure.swapped(rest.get(i)) * value(rest.get(i), set);
-            if (Math.abs(parts[i]) > near && Math.abs(stated - sum + parts[i]) <= near) {
-                return List.of(name + " is left out.");
+    private Measure measure(StatedStep step) throws AnswerReader.NotRead {
+        if (!step.about().isEmpty()) {
+            if (bodies.isInSpace()) {
+                throw new AnswerReader.NotRead("moments about a line in space are not read yet");
             }
-            if (Math.abs(parts[i]) > near && Math.abs(stated - sum + 2 * parts[i]) <= near) {
-                return List.of(name + " has the wrong sign.");
-            }
-            if (Math.abs(parts[i] - across) > near && Math.abs(stated - sum + parts[i] - across) <= near) {
-                return List.of("Sine and cosine of " + name + " have changed places.");
-            }
+            return new Measure.About(bodies.place(step.about()));
         }
-        return List.of("The known forces come to " + number(sum) + " here, not " + number(stated) + ".");
+        return switch (step.axis().toLowerCase(Locale.ROOT)) {
+            case "x" -> Measure.X;
+            case "y" -> Measure.Y;
+            default -> Measure.Z;
+        };
     }
 
-    private double value(Acting force, double[] set) {
-        return force.isLoad() ? bodies.load(force.load()) : set[force.unknown()];
+    /** The forces on the body; on both parts of a cut truss, where nobody has said which is meant. */
+    private List<List<Acting>> parts(Place body) throws AnswerReader.NotRead {
+        if (body instanceof Place.AtJoint at) {
+            return List.of(bodies.at(at.joint()));
+        }
+        if (body instanceof Place.InReactions) {
+            return List.of(bodies.whole());
+        }
+        if (body instanceof Place.AtSection section) {
+            return cut(section.cut());
+        }
+        throw new AnswerReader.NotRead("it does not say at which joint; write \"joint B:\", \"reactions:\" or"
+                + " \"section BC, CE:\" before it");
     }
 
-    private String name(Acting force) {
-        return force.isLoad() ? "The load at " + bodies.unknowns().truss().loads().get(force.load()).joint()
-                : bodies.unknowns().name(force.unknown());
+    private List<List<Acting>> cut(List<String> names) throws AnswerReader.NotRead {
+        Set<Integer> cut = new LinkedHashSet<>();
+        for (String name : names) {
+            cut.add(bodies.unknowns().find(name).orElseThrow(() -> new AnswerReader.NotRead("\"" + name
+                    + "\" is no member of this truss")));
+        }
+        Optional<List<List<String>>> parts = bodies.parted(cut);
+        return List.of(bodies.part(parts.orElseThrow(() -> new AnswerReader.NotRead("the members " + String.join(", ", names)
+                + " do not part the truss in two")).get(0)), bodies.part(parts.get().get(1)));
     }
 
-    private static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.3f", value).replaceAll("\\.?0+$", "");
-        return text.replace('-', '\u2212');
+    private static String where(Place body) {
+        return body instanceof Place.AtJoint at ? "joint " + at.joint() : body instanceof Place.InReactions ? "whole truss"
+                : body instanceof Place.AtSection section ? "section " + String.join(", ", section.cut()) : "";
     }
 }

@@ -8,7 +8,6 @@ import java.util.function.IntPredicate;
 import kingpost.marking.Slip.Kind;
 import kingpost.marking.Slip.Place;
 import kingpost.marking.Tweak.Change;
-import kingpost.truss.Load;
 
 /** Every slip that may be supposed in the equations of a stage. */
 final class Tweaks {
@@ -16,23 +15,25 @@ final class Tweaks {
     private static final double SMALL = 1e-9;
     private static final int FEW_FIGURES = 2;
 
+    private final Bodies bodies;
     private final Unknowns unknowns;
     private final Stage.Balance stage;
     private final Terms terms;
     private final State state;
     private final List<Tweak> tweaks = new ArrayList<>();
 
-    private Tweaks(Unknowns unknowns, Stage.Balance stage, Terms terms, State state) {
-        this.unknowns = unknowns;
+    private Tweaks(Bodies bodies, Stage.Balance stage, Terms terms, State state) {
+        this.bodies = bodies;
+        this.unknowns = bodies.unknowns();
         this.stage = stage;
         this.terms = terms;
         this.state = state;
     }
 
     /** @param later tells of a load whether it is met again after this stage */
-    static List<Tweak> of(Unknowns unknowns, Stage.Balance stage, Terms terms, State state,
+    static List<Tweak> of(Bodies bodies, Stage.Balance stage, Terms terms, State state,
                           IntPredicate later) {
-        Tweaks all = new Tweaks(unknowns, stage, terms, state);
+        Tweaks all = new Tweaks(bodies, stage, terms, state);
         for (int f = 0; f < stage.acting().size(); f++) {
             Acting force = stage.acting().get(f);
             if (force.isLoad() && !state.forgets(force.load())) {
@@ -73,7 +74,7 @@ final class Tweaks {
                     && met.stream().allMatch(each -> Math.abs(each - instead) > SMALL)) {
                 met.add(instead);
                 add(Kind.WRONG_MEMBER_CARRIED, f, -1, new Change.Valued(state.value(other)), Price.WRONG_MEMBER,
-                        unknowns.name(other));
+                        bodies.name(other));
             }
         }
     }
@@ -81,7 +82,7 @@ final class Tweaks {
     private void rounded(int f, double value) {
         Set<Double> rounded = new LinkedHashSet<>();
         for (int figures = 1; figures <= FEW_FIGURES; figures++) {
-            rounded.add(Figures.round(value, figures));
+            rounded.add(Figures.roundFast(value, figures));
         }
         for (int decimals = 0; decimals <= 1; decimals++) {
             rounded.add(Figures.roundDecimals(value, decimals));
@@ -141,16 +142,12 @@ final class Tweaks {
     }
 
     private Place place() {
-        return stage.isWhole() ? new Place.InReactions() : new Place.AtJoint(stage.joint());
+        return stage.place();
     }
 
     private String name(int f) {
         Acting force = stage.acting().get(f);
-        if (!force.isLoad()) {
-            return unknowns.name(force.unknown());
-        }
-        Load load = unknowns.truss().loads().get(force.load());
-        return "the " + load.magnitude() + " load at " + load.joint();
+        return force.isLoad() ? bodies.loadName(force.load()) : bodies.name(force.unknown());
     }
 
     private static String number(double value) {

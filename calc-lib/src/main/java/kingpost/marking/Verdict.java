@@ -11,8 +11,13 @@ public sealed interface Verdict {
      * It is right to three significant figures.
      *
      * @param coarse whether it is stated to fewer figures than three, and right to those
+     * @param early  whether it is off by no more than rounding before the end makes it
      */
-    record Right(boolean coarse) implements Verdict {
+    record Right(boolean coarse, boolean early) implements Verdict {
+        Right(boolean coarse) {
+            this(coarse, false);
+        }
+
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.right(this);

@@ -7,7 +7,7 @@ final class VerdictWords implements Verdict.Visitor<String> {
 
     @Override
     public String right(Verdict.Right verdict) {
-        return verdict.coarse() ? "right, to too few figures" : "right";
+        return verdict.coarse() ? "right, to too few figures" : verdict.early() ? "right, but rounded early" : "right";
     }
 
     @Override
@@ -19,12 +19,15 @@ final class VerdictWords implements Verdict.Visitor<String> {
     @Override
     public String followThrough(Verdict.FollowThrough verdict) {
         return "follows from the slip " + verdict.from().stream().map(VerdictWords::at).distinct()
-                .collect(Collectors.joining(" and "));
+                .collect(Collectors.joining(" and ")).replace(" and with ", " and ");
     }
 
     private static String at(Slip slip) {
         return slip.where() instanceof Slip.Place.AtJoint joint ? "at joint " + joint.joint()
+                : slip.where() instanceof Slip.Place.AtJoints joints ? "at joints " + String.join(", ", joints.joints())
+                : slip.where() instanceof Slip.Place.AtSection section ? "at the section through " + String.join(", ", section.cut())
                 : slip.where() instanceof Slip.Place.InReactions ? "in the reactions"
+                : slip.kind() == Slip.Kind.WRONG_PANELS ? "with the panels"
                 : slip.subject().isEmpty() ? "made throughout" : "with " + slip.subject();
     }
 

@@ -12,6 +12,8 @@ import kingpost.marking.Verdict.FollowThrough;
 import kingpost.marking.Verdict.Right;
 import kingpost.marking.Verdict.Slipped;
 import kingpost.marking.Verdict.Unexplained;
+import kingpost.statics.Solver;
+import kingpost.truss.Direction;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -68,9 +70,16 @@ class MarkerTest {
     void tellsWhenTooFewFiguresAreStated() {
         assertEquals(new Right(true), verdict(marker.mark("AB 17"), "AB"));
         assertEquals(new Right(false), verdict(marker.mark("BE 12"), "BE"));
-        for (String wrong : List.of("AB 18", "AB 16", "AB 20", "AB 17.4", "AB 17.2", "BE 0")) {
+        assertEquals(new Right(true), verdict(marker.mark("CE -3.3"), "CE"));
+        for (String wrong : List.of("AB 18", "AB 16", "AB 20", "AB 17.5", "AB 17.2", "BE 0")) {
             assertEquals(0, marker.mark(wrong).right(), wrong);
         }
+    }
+
+    @Test
+    void tellsWhenAnAnswerWasRoundedEarly() {
+        assertEquals(new Right(false, true), verdict(marker.mark("AB 17.4"), "AB"));
+        assertEquals(new Right(false, true), verdict(marker.mark("FD -18.4"), "FD"));
     }
 
     @Test
@@ -197,8 +206,58 @@ class MarkerTest {
     }
 
     @Test
+    void followsASectionForceIntoAJoint() {
+        // section BC, CE, EF without the 12 kN at B: 10 - 0.6 CE = 0; joint C then gives CF = -0.6 CE
+        MarkedSheet marked = marked("CE 16.7, CF -10");
+        assertEquals(Kind.LOAD_FORGOTTEN, only(marked).kind());
+        assertEquals("the 12 kN load at B", only(marked).subject());
+        assertInstanceOf(Place.AtSection.class, only(marked).where());
+        assertInstanceOf(Slipped.class, verdict(marked, "CE"));
+        assertInstanceOf(FollowThrough.class, verdict(marked, "CF"));
+    }
+
+    @Test
+    void followsAWrongReactionIntoMoments() {
+        // Ay as 01 for 10 is no number; as 100 it gives moments about E: 3 BC = 4 times 3 + 100 times 4
+        MarkedSheet marked = marker.mark("Ax 4 left, Ay 100, Dy 11, BC 137, CD 14.7, FD -18.3");
+        assertEquals(Kind.POWER_OF_TEN, only(marked).kind());
+        assertInstanceOf(FollowThrough.class, verdict(marked, "BC"));
+        assertInstanceOf(Right.class, verdict(marked, "CD"));
+    }
+
+    @Test
+    void marksReactionsThatTheWorkingDoesNotNeed() {
+        // a bracket worked from its free end; moments about A without the 9 kN at D: 4 Bx = 12 times 8; then Ax = -Bx
+        Marker bracket = Marker.of(Solver.solve(SampleTrusses.named("Bracket").joint("A", 0, 4).joint("B", 0, 0).joint("C", 4, 0)
+                .joint("D", 4, 4).joint("E", 8, 0).members("AD AC AB BC CD CE DE").pin("A").roller("B", Direction.RIGHT)
+                .load("E", 12, Direction.DOWN).load("D", 9, Direction.DOWN).build()));
+        MarkedSheet marked = bracket.mark("Bx = 24, Ax = 24 left, Ay = 21, AD 12, AC 29.7, AB 0, BC -33, CD -21, CE -12, DE 17.0");
+        assertEquals(Kind.LOAD_FORGOTTEN, only(marked).kind());
+        assertInstanceOf(Slipped.class, verdict(marked, "Bx"));
+        assertInstanceOf(FollowThrough.class, verdict(marked, "Ax"));
+        assertEquals(8, marked.right(), marked::toString);
+    }
+
+    @Test
+    void tellsAConventionOnceAndFollowsIt() {
+        MarkedSheet marked = marker.mark("AB -17.3, BC -17.3, CD -14.7, AE 16.7, EF 14.7, FD 18.3, BE -12, CE 3.33, CF -2");
+        assertEquals(1, marked.slipped());
+        assertEquals(8, marked.followThrough());
+    }
+
+    @Test
+    void seesALoadAtTheWrongJoint() {
+        // the 9 kN at E in place of F, by hand: moments about A give Dy = (48 + 36 + 12) / 12 = 8, Ay = 13
+        MarkedSheet marked = marker.mark("Ax -4, Ay 13, Dy 8, AE -21.7, AB 21.3, BC 21.3, BE 12, CE -13.3, EF -10.7, CF 8, FD -13.3,"
+                + " CD 10.7");
+        assertEquals(Kind.LOAD_MISPLACED, only(marked).kind());
+        assertEquals("E", only(marked).other());
+        assertEquals(1, marked.slipped());
+    }
+
+    @Test
     void leavesWhatItCannotReadToAPerson() {
-        MarkedSheet marked = marker.mark("AB 17,3\nBC 17.3 T\nCD\nAE sixteen");
+        MarkedSheet marked = marker.mark("AB 17,333\nBC 17.3 T\nCD\nAE sixteen");
         assertEquals(2, marked.notRead());
         assertEquals(1, marked.notAnswered());
         assertEquals(1, marked.right());

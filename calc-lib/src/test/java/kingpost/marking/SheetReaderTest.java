@@ -58,11 +58,16 @@ class SheetReaderTest {
 
     @Test
     void keepsACommaWithinANumberTogether() {
-        for (String text : List.of("AB = 12,5", "AB = 12, 5 kN, BC = 3", "AB 1,250 N; BC = 3")) {
+        for (String text : List.of("AB = 12,500", "AB = 12, 5 kN, BC = 3", "AB 1,250 N; BC = 3")) {
             AnswerSheet sheet = sheet(text);
             assertInstanceOf(Unread.class, sheet.answers().get(0).reading(), text);
             assertEquals("AB", sheet.answers().get(0).subject());
         }
+    }
+
+    @Test
+    void takesDecimalCommas() {
+        assertEquals(Map.of("AB", 12.5, "BC", -0.125, "CD", 3.0), forces(sheet("AB = 12,5 kN T, BC = -0,125; CD 3,0")));
     }
 
     @Test
@@ -109,7 +114,7 @@ class SheetReaderTest {
     @Test
     void readsAWideTable() {
         ClassReader.ClassAnswers read = new ClassReader(unknowns).read("Student,AB (N),BC,CD,remark\n"
-                + "Ivo,17300,17.3 T,\"14,7\",x\n\nMara,\u221217300 ,,0,\nOrla,1,2,3,4,5\nIvo,1,2,3,\n");
+                + "Ivo,17300,17.3 T,\"14,700\",x\n\nMara,\u221217300 ,,0,\nOrla,1,2,3,4,5\nIvo,1,2,3,\n");
         assertEquals(List.of("Ivo", "Mara", "Orla", "Ivo"), read.sheets().stream().map(AnswerSheet::student).toList());
         assertEquals(Map.of("AB", 17.3, "BC", 17.3), forces(read.sheets().get(0)));
         assertEquals(Map.of("AB", -17.3, "CD", 0.0), forces(read.sheets().get(1)));
