@@ -1,10 +1,13 @@
 package kingpost.marking;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,7 +19,7 @@ import kingpost.units.CalculationException;
  * each answer with columns student, member and answer.
  *
  * <p>A wide table's column may state its unit, as "AB (kN)"; a column "AB sense" beside it may hold the T or C. A
- * column "signs" may declare "compression positive".
+ * column "signs" may declare "compression positive"; a column "working" may hold equations, as on a sheet.
  */
 final class ClassReader {
 
@@ -24,6 +27,7 @@ final class ClassReader {
     private static final String[] SUBJECT = {"member", "force in", "subject", "of"};
     private static final String[] ANSWER = {"answer", "force", "value", "stated"};
     private static final String[] SIGNS = {"signs", "sign convention", "convention"};
+    private static final String[] WORKING = {"working", "equations", "steps"};
     private static final Pattern HEAD =
             Pattern.compile("(?<subject>.*?)\\s*(?:[(\\[](?<unit>[^)\\]]*)[)\\]])?(?<sense>\\s+(?:sense|T/C|t or c))?");
 
@@ -106,12 +110,13 @@ final class ClassReader {
 
     private Map<Integer, Matcher> forces(CsvTable table, int student) {
         Map<Integer, Matcher> columns = new TreeMap<>();
-        int signs = table.column(SIGNS).orElse(-1);
+        Set<Integer> others = new HashSet<>(Arrays.asList(student, table.column(SIGNS).orElse(-1),
+                table.column(WORKING).orElse(-1)));
         for (int i = 0; i < table.header().size(); i++) {
             Matcher head = HEAD.matcher(table.header().get(i));
-            if (i != student && i != signs && head.matches() && unknowns.find(head.group("subject")).isPresent()) {
+            if (!others.contains(i) && head.matches() && unknowns.find(head.group("subject")).isPresent()) {
                 columns.put(i, head);
-            } else if (i != student && i != signs) {
+            } else if (!others.contains(i)) {
                 problems.add("Column \"" + table.header().get(i)
                         + "\": no member and no reaction of this truss has this name; it is left out.");
             }
@@ -140,6 +145,7 @@ final class ClassReader {
         });
         SheetReader reader = new SheetReader(unknowns, convention(table, row));
         texts.forEach(reader::answer);
+        table.column(WORKING).ifPresent(working -> reader.lines(row.cell(working)));
         return reader.sheet(name);
     }
 

@@ -91,8 +91,8 @@ final class Misreadings {
     private synchronized List<Misreading> all() {
         if (all == null) {
             all = new ArrayList<>();
-            double[][] inverse = bodies.unknowns().count() > MOST_UNKNOWNS ? null : inverse(bodies.unknowns(), UnaryOperator.identity(),
-                    UnaryOperator.identity());
+            double[][] inverse = bodies.unknowns().count() > MOST_UNKNOWNS ? null
+                    : inverse(bodies.unknowns(), UnaryOperator.identity(), UnaryOperator.identity());
             if (inverse != null) {
                 loads(inverse);
             }
@@ -179,13 +179,15 @@ final class Misreadings {
         int panels = along.size() - 1;
         boolean equal = panels >= 2;
         for (int i = 1; equal && i < panels; i++) {
-            equal = Math.abs(along.get(i + 1) - along.get(i) - along.get(1) + along.get(0)) < 1e-6 * Math.abs(along.get(panels) - along.get(0));
+            double more = along.get(i + 1) - along.get(i) - along.get(1) + along.get(0);
+            equal = Math.abs(more) < 1e-6 * (along.get(panels) - along.get(0));
         }
         for (int counted = panels - 1; equal && counted <= panels + 1; counted += 2) {
             double factor = (double) panels / counted;
             double[][] inverse = inverse(bodies.unknowns(), UnaryOperator.identity(),
                     place -> new Vector(place.x() * factor, place.y(), place.z()));
-            add(Kind.WRONG_PANELS, Integer.toString(panels), Integer.toString(counted), inverse == null ? null : underAll(inverse));
+            add(Kind.WRONG_PANELS, Integer.toString(panels), Integer.toString(counted),
+                    inverse == null ? null : underAll(inverse));
         }
     }
 
@@ -227,7 +229,8 @@ final class Misreadings {
                 Math.toDegrees(Math.atan2(Math.abs(along.y()), Math.abs(along.x())))))));
         add(Kind.SLOPE_AS_DEGREES, "", "", forward(worked.get(0), force -> turned(force, along -> taken(along,
                 Math.toRadians(Math.min(90, 100 * Math.abs(along.y() / along.x())))))));
-        UnaryOperator<Vector> rounded = along -> new Vector(Figures.roundDecimals(along.x(), 2), Figures.roundDecimals(along.y(), 2), 0);
+        UnaryOperator<Vector> rounded = along -> new Vector(Figures.roundDecimals(along.x(), 2),
+                Figures.roundDecimals(along.y(), 2), 0);
         for (Working way : worked) {
             add(Kind.ROUNDED_CARRIED, SINES, "", forward(way, force -> turned(force, rounded)));
             add(Kind.ROUNDED_CARRIED, SINES, "", forward(way, force -> force.isLoad()

@@ -152,8 +152,8 @@ final class Path {
         List<Integer> open = cut.members().stream().filter(unknown -> !known[unknown]).toList();
         Optional<Stage.Balance> here = cut.balance(cut.here(), open);
         Optional<Stage.Balance> there = cut.balance(cut.there(), open);
-        if (open.isEmpty() || here.isEmpty() || there.isEmpty()
-                || unknownIn(here.get().acting()).size() != open.size() || unknownIn(there.get().acting()).size() != open.size()) {
+        if (here.isEmpty() || there.isEmpty() || unknownIn(here.get().acting()).size() != open.size()
+                || unknownIn(there.get().acting()).size() != open.size()) {
             return false;
         }
         stages.add(new Stage.Either(here.get(), there.get()));
@@ -182,7 +182,8 @@ final class Path {
         List<Acting> forces = bodies.at(other);
         List<List<Measure>> choices = choices(forces, unknownIn(forces));
         boolean alone = unknownIn(forces).size() == 1 && !choices.isEmpty();
-        return alone ? Optional.of(new Stage.Balance(new Place.AtJoint(other), forces, choices, here.unknowns())) : Optional.empty();
+        return alone ? Optional.of(new Stage.Balance(new Place.AtJoint(other), forces, choices, here.unknowns()))
+                : Optional.empty();
     }
 
     /** An unknown that is in every equation comes first: the other is missing from one, which so gives the first. */

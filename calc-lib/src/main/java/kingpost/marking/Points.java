@@ -4,8 +4,8 @@ import kingpost.marking.MarkedSheet.Judged;
 import kingpost.marking.MarkedSheet.MarkedStep;
 
 /**
- * What an answer is worth, and an equation as much. An answer that follows correctly from an earlier slip is worth as much as a right one unless
- * told otherwise: the slip is paid for once, where it was made.
+ * What an answer is worth, and an equation as much. An answer that follows correctly from an earlier slip is worth as
+ * much as a right one unless told otherwise: the slip is paid for once, where it was made.
  *
  * @param right    for a right answer, and the most that an answer can bring
  * @param follows  for one that follows correctly from an earlier slip
@@ -89,8 +89,9 @@ public record Points(int right, int follows, int slip) {
                 + sheet.steps().stream().mapToInt(this::of).sum();
         int counted = sheet.steps().size()
                 + (int) sheet.answers().stream().filter(answer -> answer.right().isPresent()).count();
-        int open = (int) sheet.steps().stream().filter(step -> step.judged() == Judged.NOT_READ).count() + (int) sheet.answers().stream().filter(answer -> answer.right().isPresent()
+        long open = sheet.steps().stream().filter(step -> step.judged() == Judged.NOT_READ).count()
+                + sheet.answers().stream().filter(answer -> answer.right().isPresent()
                 && answer.verdict() instanceof Verdict.NotRead).count();
-        return new Score(points, counted * right, open * right);
+        return new Score(points, counted * right, (int) open * right);
     }
 }

@@ -48,10 +48,15 @@ final class SheetReader {
 
     /** The sheet that {@code text} is. */
     AnswerSheet read(String student, String text) {
+        lines(text);
+        return sheet(student);
+    }
+
+    /** Takes in lines of a sheet. */
+    void lines(String text) {
         List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
         lines.forEach(line -> Convention.declaredBy(line).ifPresent(declared -> convention = declared));
         lines.stream().filter(line -> Convention.declaredBy(line).isEmpty()).forEach(this::line);
-        return sheet(student);
     }
 
     /** The sheet of a map from a force's name to a text, a number in the truss's force unit, or a quantity. */

@@ -25,7 +25,8 @@ final class VerdictWords implements Verdict.Visitor<String> {
     private static String at(Slip slip) {
         return slip.where() instanceof Slip.Place.AtJoint joint ? "at joint " + joint.joint()
                 : slip.where() instanceof Slip.Place.AtJoints joints ? "at joints " + String.join(", ", joints.joints())
-                : slip.where() instanceof Slip.Place.AtSection section ? "at the section through " + String.join(", ", section.cut())
+                : slip.where() instanceof Slip.Place.AtSection section ? "at the section through "
+                + String.join(", ", section.cut())
                 : slip.where() instanceof Slip.Place.InReactions ? "in the reactions"
                 : slip.kind() == Slip.Kind.WRONG_PANELS ? "with the panels"
                 : slip.subject().isEmpty() ? "made throughout" : "with " + slip.subject();

@@ -137,7 +137,8 @@ final class Workings {
         @Override
         public Boolean twoBodies(Step.TwoBodies step) {
             List<List<Acting>> parts = step.bodies().stream()
-                    .map(body -> body.cut().isEmpty() && body.omitted().isEmpty() ? bodies.whole() : bodies.part(body.part())).toList();
+                    .map(body -> body.cut().isEmpty() && body.omitted().isEmpty() ? bodies.whole() : bodies.part(body.part()))
+                    .toList();
             List<Measure> measures = new ArrayList<>();
             for (int i = 0; i < parts.size(); i++) {
                 for (Measure measure : measures(step.bodies().get(i).equations())) {
@@ -152,8 +153,8 @@ final class Workings {
             List<Measure> measures = step.equations().stream().filter(each -> isUsed(each.equation().role()))
                     .map(each -> (Measure) new Measure.On(bodies.at(each.joint()),
                             new Measure.Along(each.equation().axis().direction()))).toList();
-            return path.given(new Place.AtJoints(step.joints()), Bodies.union(step.joints().stream().map(bodies::at).toList()),
-                    measures, numbers(step.answers()));
+            List<Acting> forces = Bodies.union(step.joints().stream().map(bodies::at).toList());
+            return path.given(new Place.AtJoints(step.joints()), forces, measures, numbers(step.answers()));
         }
 
         private List<Integer> numbers(List<Step.Answer> answers) {
@@ -170,7 +171,8 @@ final class Workings {
     }
 
     private static List<Measure> measures(List<BodyEquation> equations) {
-        return equations.stream().filter(equation -> isUsed(equation.role())).map(equation -> measure(equation.kind())).toList();
+        return equations.stream().filter(equation -> isUsed(equation.role())).map(equation -> measure(equation.kind()))
+                .toList();
     }
 
     private static Measure measure(BodyEquation.Kind kind) {

@@ -31,7 +31,7 @@ class FreshSheetsTest {
 
     private static final Map<String, Marker> MARKERS = Map.of("fink", marker(fink()), "ktruss", marker(kTruss()),
             "warren", marker(warren()), "scissors", marker(scissors()), "cantilever", marker(cantilever()),
-            "roller", marker(roller()));
+            "roller", marker(roller()), "footbridge", Marker.of(SampleTrusses.footbridge()));
 
     private static Marker marker(TrussBuilder<TrussModel> truss) {
         return Marker.of(Solver.solve(truss.build()));

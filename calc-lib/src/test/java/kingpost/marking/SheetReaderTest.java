@@ -124,6 +124,14 @@ class SheetReaderTest {
     }
 
     @Test
+    void readsAColumnOfWorking() {
+        ClassReader.ClassAnswers read = new ClassReader(unknowns).read("student,AE,working\n"
+                + "Ivo,16.7 C,\"joint A: \u03a3Fy: 10 + 0.6 AE = 0\njoint B: \u03a3Fy: BE = 12\"\nMara,16.7 C,\n");
+        assertEquals(List.of(), read.problems());
+        assertEquals(List.of(2, 0), read.sheets().stream().map(sheet -> sheet.steps().size()).toList());
+    }
+
+    @Test
     void readsATallTable() {
         ClassReader.ClassAnswers read = new ClassReader(unknowns).read("\uFEFFstudent;member;answer;sense\n"
                 + "Ivo;AB;17.3;T\nMara;AB;17.3;C\nIvo;CE;3.33 kN;C\n;AB;1;T\n");

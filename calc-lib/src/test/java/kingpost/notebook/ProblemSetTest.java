@@ -95,7 +95,7 @@ class ProblemSetTest {
         assertEquals("17 of 18", slipped.score().toString());
         assertTrue(slipped.toString().contains("CE has the right size, but is called by the wrong sense."), slipped::toString);
         assertEquals("26 of 27", slipped.points(3, 3, 2).score().toString());
-        assertEquals("0 of 2", gantry().mark("AB 17,3").asked("AB").points(2, 2, 1).score().toString().replace(" (2 open)", ""));
+        assertEquals("0 of 2", gantry().mark("AB 17,333").asked("AB").points(2, 2, 1).score().toString().replace(" (2 open)", ""));
     }
 
     @Test
