@@ -49,6 +49,10 @@ final class Failures {
         if (ending.isPresent() && isInterrupted(ending.get())) {
             return Optional.of(interrupted());
         }
+        if (Snippets.takesNameOfEveryCell(event.snippet()) && event.status().isActive()) {
+            return Optional.of(new CompileErrors(text, offset, new NearMiss(shell)).failed(offset,
+                    "the name %s is used by every cell; give another".formatted(((DeclarationSnippet) event.snippet()).name())));
+        }
         if (event.status() == Status.REJECTED || isUnusableVariable(event) || shell.isHalfMade(event)) {
             return Optional.of(rejected(event, offset));
         }

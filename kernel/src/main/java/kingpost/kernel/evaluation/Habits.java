@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 final class Habits {
 
     /**
-     * @param said what the compiler says, as a pattern
+     * @param said what the compiler says, in our words, as a pattern
      * @param line what the line holds, as a pattern; the caret stands under its first group
      * @param java how Java says it
      */
@@ -23,7 +23,7 @@ final class Habits {
     /** Longer lines are not written by hand, and could take the patterns long. */
     private static final int MOST = 1_000;
     private static final String COMMAND = "a cell holds Java only; commands of other programs are not known here";
-    private static final String SYNTAX = "(?:illegal start of|not a statement|.*expected|the cell ends).*";
+    private static final String SYNTAX = "(?:illegal start of|this does nothing|.*expected|.*missing here).*";
 
     private static final List<Habit> HABITS = List.of(
             habit("^\\s*([%!]\\w.*)", COMMAND),
@@ -42,7 +42,7 @@ final class Habits {
             habit("\\b(for)\\s+\\w+\\s+in\\b", "a loop is written for (int i = 0; i < 10; i++) { ... } or for (var each : list) { ... }"),
             habit("\\bfor\\s*\\([^;)]*(,)[^;)]*,[^;)]*\\)", "the three parts of a for are divided by semicolons, as in"
                     + " for (int i = 0; i < 10; i++)"),
-            habit("'\\(' expected", "\\b((?:if|while|switch))\\b\\s*(?!\\()", m -> "what %s asks stands in parentheses; write %s (...)"
+            habit("\\( is missing here", "\\b((?:if|while|switch))\\b\\s*(?!\\()", m -> "what %s asks stands in parentheses; write %s (...)"
                     .formatted(m.group(1), m.group(1))),
             habit(".*(?:illegal start|'else' without|reached end of file|orphaned).*", "^\\s*(else)\\b",
                     m -> "else belongs to the if before it; write both in one cell, with { } around what if does"),
@@ -51,24 +51,24 @@ final class Habits {
             habit("illegal start of expression", "(\\*\\*)", m -> "Java has no operator **; write Math.pow(a, b)"),
             habit("illegal start of expression", "(?:^|[=(,])\\s*(\\[)", m -> "a list is written List.of(1, 2, 3), and an array"
                     + " new double[] {1, 2, 3}"),
-            habit("']' expected", "\\w+\\s*(?:\\w*)(\\[)\\s*\\d+\\s*\\]", m -> "the length of an array stands behind new, as in"
+            habit(".*\\] is missing here", "\\w+\\s*(?:\\w*)(\\[)\\s*\\d+\\s*\\]", m -> "the length of an array stands behind new, as in"
                     + " int[] a = new int[3];"),
             habit("'\\.class' expected", "^\\s*(\\w+)\\s*\\([^)]*\\)\\s*\\{", m -> ("the method %s needs the type of its result in"
                     + " front, or void when it has none").formatted(m.group(1))),
             habit("<identifier> expected", "\\w+\\s*\\([^)]*?(?<=[(,])\\s*(\\w+)\\s*[,)]", m -> "%s needs a type, as in double %s"
                     .formatted(m.group(1), m.group(1))),
-            habit("';' expected", "^\\s*[\\w<>\\[\\]]+\\s+\\w+\\s*\\([^)]*\\)\\s*(return|[\\w.]+\\s*=)", m -> "what a method does stands"
+            habit(".*; is missing here", "^\\s*[\\w<>\\[\\]]+\\s+\\w+\\s*\\([^)]*\\)\\s*(return|[\\w.]+\\s*=)", m -> "what a method does stands"
                     + " between { and }"),
-            habit("';' expected", "^\\s*(?:int|long|double|float|boolean|char|var|[A-Z]\\w*)\\s+(\\w+-\\w+)\\s*=", m -> "a name is"
+            habit(".*; is missing here", "^\\s*(?:int|long|double|float|boolean|char|var|[A-Z]\\w*)\\s+(\\w+-\\w+)\\s*=", m -> "a name is"
                     + " made of letters, digits and _; write %s".formatted(m.group(1).replace('-', '_'))),
-            habit("';' expected", "^\\s*(?:int|long|double|float|boolean|char|var|[A-Z]\\w*)\\s+(\\w+\\s+\\w+)\\s*=", m -> "a name is"
+            habit(".*; is missing here", "^\\s*(?:int|long|double|float|boolean|char|var|[A-Z]\\w*)\\s+(\\w+\\s+\\w+)\\s*=", m -> "a name is"
                     + " one word; write %s".formatted(m.group(1).replaceAll("\\s+", "_"))),
             habit("illegal start of expression", "^\\s*(\\.\\w+)\\s*\\(", m -> "this line goes on with a statement that a semicolon"
                     + " has ended; take the semicolon from the line above"),
             habit("illegal start of expression", ",\\s*(\\))", m -> "a value is missing between the comma and this )"),
             habit("illegal start of expression", "([-+*/%]|[^=]=)\\s*;", m -> "a value is missing behind %s".formatted(
                     m.group(1).substring(m.group(1).length() - 1))),
-            habit(".*(?:int|Quantity|double) cannot be converted to boolean", "\\b(?:if|while)\\s*\\([^=]*[^=!<>](=)[^=]", m ->
+            habit("(?:.*cannot be converted to boolean|a boolean is true or false.*)", "\\b(?:if|while)\\s*\\([^=]*[^=!<>](=)[^=]", m ->
                     "one = gives a value; two compare, so write =="));
 
     private final String cell;

@@ -26,9 +26,12 @@ final class NearMiss {
             "True", "true", "TRUE", "true", "False", "false", "FALSE", "false", "pi", "Math.PI", "PI", "Math.PI");
     private static final Map<String, String> FUNCTIONS = Map.of("len", "text has length(), a list has size(), an array length",
             "str", "write String.valueOf(...)", "ln", "write Math.log(...)", "log", "write Math.log(...) or Math.log10(...)",
+            "solve", "a truss is solved by t.solve(), where t is its name", "truss", "write Truss.named(...)",
             "range", "write a loop, as in for (int i = 0; i < 10; i++) { ... }");
     private static final Map<String, String> SYNONYMS = Map.of("plus", "add", "minus", "subtract", "times", "multiply",
-            "over", "divide", "append", "add", "push", "add", "len", "length", "count", "size", "equal", "equals");
+            "over", "divide", "append", "add", "push", "add", "len", "length", "size", "length", "length", "size");
+    /** What a solution tells and a truss does not. */
+    private static final Set<String> RESULTS = Set.of("force", "forces", "reaction", "reactions", "axial", "displacement");
     private static final Pattern NAME_OF_JOINTS = Pattern.compile("[A-Z][A-Z0-9]{0,5}");
     private static final Pattern TAKES_JOINTS = Pattern.compile(
             "\\.\\s*(?:joint|member|members|pin|roller|link|load|force|reaction)\\s*\\([^()]*$");
@@ -54,6 +57,10 @@ final class NearMiss {
         String known = afterDot(beforeName) ? "" : ofOtherLanguages(missing).orElseGet(() -> quotes(missing, beforeName));
         if (!known.isEmpty()) {
             return known;
+        }
+        if (RESULTS.contains(missing.name()) && afterDot(beforeName) && near(new Missing(Sort.METHOD, "solve"), beforeName)
+                .contains("solve()")) {
+            return "; solve it first, as in .solve().force(\"AB\")";
         }
         List<String> near = near(missing, beforeName);
         if (!near.isEmpty()) {

@@ -50,6 +50,16 @@ final class PlainWords {
             rule("package (system|math|string|integer|double|arrays|list|collections) does not exist", m ->
                     "cannot find %s; did you mean %s?".formatted(m.group(1), m.group(1).substring(0, 1).toUpperCase(Locale.ROOT)
                             + m.group(1).substring(1))),
+            rule("'(.)' expected", m -> "%s is missing here".formatted(m.group(1))),
+            rule("('.'(?:,? or '.'|, '.')+) expected", m -> "one of %s is missing here".formatted(
+                    m.group(1).replaceAll(",? or ", ", ").replaceAll("'(.)',? ?", "$1 ").strip())),
+            rule("incompatible types: bad return type in lambda expression: unexpected return value",
+                    m -> "this lambda is to give nothing back; leave out return, or let its type be a Supplier"),
+            rule("incompatible types: (.+) is not a functional interface", m -> ("a lambda is no %s; its type is one such as"
+                    + " Supplier<Double> or Function<Double, Double>").formatted(m.group(1))),
+            rule("incompatible types: (.+) cannot be converted to Throwable", m -> "only exceptions can be thrown; write throw"
+                    + " new IllegalArgumentException(...)"),
+            rule("incompatible types: int cannot be converted to boolean", m -> "a boolean is true or false, not a number"),
             rule("unclosed string literal", m -> "text ends with \" on the line on which it begins; text of several lines"
                     + " stands between \"\"\" and \"\"\""),
             rule("empty character literal", m -> "single quotes hold one character; empty text is \"\""),

@@ -144,8 +144,8 @@ final class Shell {
      * JShell would try again with every later cell, and go on with a compiler that holds half a class.
      */
     boolean isHalfMade(SnippetEvent event) {
-        return event.status() == Snippet.Status.RECOVERABLE_NOT_DEFINED
-                && jshell.diagnostics(event.snippet()).anyMatch(Diag::isError);
+        return Snippets.takesNameOfEveryCell(event.snippet())
+                || event.status() == Snippet.Status.RECOVERABLE_NOT_DEFINED && jshell.diagnostics(event.snippet()).anyMatch(Diag::isError);
     }
 
     /** The compiler has failed, and may hold half of what it made. */

@@ -204,7 +204,7 @@ class ClientsIT {
             client.published(client.execute("1 + 1"));
             go.countDown();
             Optional<Received> late = client.await(On.IOPUB, message -> message.type().equals("stream"),
-                    Duration.ofSeconds(5));
+                    Duration.ofSeconds(30));
             assertEquals(id, late.orElseThrow().parentId());
         }
     }

@@ -105,6 +105,6 @@ class KernelProcessIT {
         client.await(On.IOPUB, message -> message.type().equals("shutdown_reply"));
         assertEquals(0, kernel.exitStatus());
         assertTrue(evaluator.closed);
-        assertTrue(Duration.ofNanos(System.nanoTime() - begin).toMillis() < 5_000);
+        assertTrue(Duration.ofNanos(System.nanoTime() - begin).toMillis() < 30_000);
     }
 }

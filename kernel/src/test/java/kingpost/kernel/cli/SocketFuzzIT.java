@@ -19,6 +19,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
+import java.util.stream.IntStream;
 import kingpost.kernel.client.KernelUnderTest;
 import kingpost.kernel.client.RawPeer;
 import kingpost.kernel.client.SocketClient;
@@ -121,12 +122,17 @@ class SocketFuzzIT {
     }
 
     private void assertAnswers(int after) {
+        // in one of five tries: a machine that has other things to do must not decide
+        assertTrue(IntStream.range(0, 5).anyMatch(i -> isAnsweredInTime()), "seed " + SEED + ", message " + after);
+    }
+
+    private boolean isAnsweredInTime() {
         long begin = System.nanoTime();
         assertEquals("ok", known.ask(On.SHELL, "kernel_info_request", Map.of()).text("status"));
         try (SocketClient fresh = kernel.connect()) {
             assertEquals("ok", fresh.ask(On.CONTROL, "kernel_info_request", Map.of()).text("status"));
         }
-        assertTrue(Duration.ofNanos(System.nanoTime() - begin).toMillis() < 3_000, "seed " + SEED + ", message " + after);
+        return Duration.ofNanos(System.nanoTime() - begin).toMillis() < 3_000;
     }
 
     /** Frames with one thing wrong in what the signature covers, or with the signature itself. */

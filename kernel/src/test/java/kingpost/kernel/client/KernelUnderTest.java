@@ -54,7 +54,7 @@ public final class KernelUnderTest implements AutoCloseable {
 
     public static KernelUnderTest start(Path folder, Map<String, Object> more, Evaluator evaluator) {
         KernelUnderTest kernel = new KernelUnderTest(folder, more, evaluator);
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(10);
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(40);
         while (kernel.connection().get("shell_port").equals(0L) && !kernel.status.isDone()
                 && System.nanoTime() < end) {
             Thread.onSpinWait();
@@ -76,7 +76,7 @@ public final class KernelUnderTest implements AutoCloseable {
 
     /** The exit status, once it has ended. */
     public int exitStatus() {
-        return status.orTimeout(10, TimeUnit.SECONDS).join();
+        return status.orTimeout(40, TimeUnit.SECONDS).join();
     }
 
     public String errors() {

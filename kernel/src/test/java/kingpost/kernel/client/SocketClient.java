@@ -31,7 +31,7 @@ import org.zeromq.ZMQ;
 public final class SocketClient implements AutoCloseable {
 
     private static final byte[] DELIMITER = "<IDS|MSG>".getBytes(StandardCharsets.US_ASCII);
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
+    private static final Duration PATIENCE = Duration.ofSeconds(40);
 
     /** The sockets of a client by channel. */
     public enum On { SHELL, CONTROL, STDIN, IOPUB }

@@ -117,6 +117,15 @@ class BeginnersMistakesIT {
         "kn(5) | cannot find method kn(int); did you mean kN(...)? | 0",
         "new Truss(\"x\") | a truss begins with Truss.named(\"...\") | 10",
         "Truss.named(\"q\").units(\"m\", \"kN\") | a unit is a word without quotes, as in kN | 23",
+        "if (n == 3 { } | ) is missing here | 10",
+        "int f6(int a { return a; } | one of , ) [ is missing here | 12",
+        "int f8(int a) { return a } | ; is missing here | 24",
+        "Runnable r1 = () -> { return 5; }; | this lambda is to give nothing back; leave out return, or let its type be a Supplier | 29",
+        "int lam = () -> 5; | a lambda is no int; its type is one such as Supplier<Double> or Function<Double, Double> | 10",
+        "boolean b = 1; | a boolean is true or false, not a number | 12",
+        "names.length | cannot find variable length in names, which is a List<String>; did you mean size()? | 6",
+        "solve(n) | cannot find method solve(int); a truss is solved by t.solve(), where t is its name | 0",
+        "Truss.named(\"q\").units(m, kN).build().force(\"AB\") | cannot find method force(String) in Truss; solve it first, as in .solve().force(\"AB\") | 38",
         "Truss t9 = Truss.named(\"q\").units(m, kN); | this truss is not built yet; end it with .build() | 33",
         "Truss.named(\"q\").units(m, kN).joint(A, 0, 0) | cannot find variable A; names of joints and members stand in quotes, \"A\" | 36"
     })

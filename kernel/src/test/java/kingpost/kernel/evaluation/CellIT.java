@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import kingpost.kernel.display.MimeBundle;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -184,13 +185,19 @@ class CellIT {
         assertTrue(failureOf("System.in.read()").message().contains("nobody can be asked"));
     }
 
+    private static void waitFor(BooleanSupplier condition) throws InterruptedException {
+        for (int look = 0; look < 600 && !condition.getAsBoolean(); look++) {
+            Thread.sleep(50);
+        }
+    }
+
     @Test
     void sendsLateOutputToTheCellThatStartedIt() throws Exception {
         run("new Thread(() -> { for (int i = 0; i < 3; i++) { System.out.println(\"late\" + i); "
                 + "try { Thread.sleep(300); } catch (InterruptedException e) { } } }).start();");
         var other = new RecordedOutput();
         evaluator.run(CellRequest.of("System.out.println(\"other\")"), other);
-        Thread.sleep(1500);
+        waitFor(() -> output.stdout.toString().endsWith("late2\n"));
         assertEquals("late0\nlate1\nlate2\n", output.stdout.toString());
         assertEquals("other\n", other.stdout.toString());
     }
@@ -198,6 +205,7 @@ class CellIT {
     @Test
     void givesTheRunningCellWhatChildProcessesPrint() throws Exception {
         run("new ProcessBuilder(\"echo\", \"from a child\").inheritIO().start().waitFor(); Thread.sleep(300);");
+        waitFor(() -> output.stdout.toString().endsWith("\n"));
         assertEquals("from a child\n", output.stdout.toString());
     }
 

@@ -79,11 +79,20 @@ class CodeQuestionsIT {
         assertEquals("var other = text;\nother.".length(), complete("var other = text;\nother.len").start());
     }
 
+    /** The calc VM is given a quarter of a second for names; a busy machine may need a second look. */
+    private static List<String> namesSoon(String code) {
+        List<String> names = texts(code);
+        for (int look = 0; look < 50 && names.isEmpty(); look++) {
+            names = texts(code);
+        }
+        return names;
+    }
+
     @Test
     void completesNamesInQuotes() {
-        assertEquals(List.of("north", "nave"), texts("bridge.span(\"n"));
-        assertEquals(List.of("north", "south", "nave"), texts("bridge.half().span(\""));
-        assertEquals(List.of("south"), texts("bridge.span(\"north s"));
+        assertEquals(List.of("north", "nave"), namesSoon("bridge.span(\"n"));
+        assertEquals(List.of("north", "south", "nave"), namesSoon("bridge.half().span(\""));
+        assertEquals(List.of("south"), namesSoon("bridge.span(\"north s"));
         assertEquals("bridge.span(\"north ".length(), complete("bridge.span(\"north s").start());
         assertEquals(List.of(), texts("bridge.other(\"n"));
         assertEquals(List.of("L0", "L1"), texts("Truss.named(\"x\").joint(\"L0\", 0, 0).joint(\"L1\", 1, 0).pin(\"L"));
@@ -98,7 +107,7 @@ class CodeQuestionsIT {
         long start = System.nanoTime();
         assertTrue(texts("text.le").contains("length()"));
         System.out.println("completion while running: " + (System.nanoTime() - start) / 1_000_000 + " ms");
-        assertEquals(List.of("north", "nave"), texts("bridge.span(\"n"));
+        assertEquals(List.of("north", "nave"), namesSoon("bridge.span(\"n"));
         assertFalse(evaluator.inspect("twice", 5, 0).isEmpty());
         evaluator.interrupt();
         run.join();

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cells that are right by themselves and only too large for a class file: they are refused, and later cells work. */
 @Timeout(120)
@@ -44,6 +45,19 @@ class HalfMadeIT {
                 Arguments.of("int[] made = { " + numbers + " };", "split it"),
                 Arguments.of("int made() { int sum = 0; " + sums + " return sum; }", "split it"),
                 Arguments.of("Object made" + "[]".repeat(300) + " = null;", "too many dimensions"));
+    }
+
+    /** Names on which the frame around every cell relies. */
+    @ParameterizedTest
+    @ValueSource(strings = { "class Object { }", "record String(int n) { }", "int java = 5;", "class REPL { }", "enum java { A }" })
+    void isRefusedWhenItTakesTheNameOfEveryCell(String code) {
+        var output = new RecordedOutput();
+        var failed = assertInstanceOf(Outcome.Failed.class, evaluator.run(CellRequest.of(code), output), code);
+        assertTrue(failed.message().endsWith("is used by every cell; give another"), failed.message());
+        assertInstanceOf(Outcome.Completed.class, evaluator.run(CellRequest.of("record Kept(int n) { }"), output));
+        var next = assertInstanceOf(Outcome.Completed.class, evaluator.run(CellRequest.of(
+                "var kept = new ArrayList<Kept>(List.of(new Kept(7))); kept.get(0).n()"), output));
+        assertEquals("7", next.result().orElseThrow().data().get(MimeBundle.PLAIN));
     }
 
     @ParameterizedTest

@@ -46,8 +46,8 @@ class KernelEndsIT {
         ProcessHandle calc = ProcessHandle.of(Long.parseLong(line)).orElseThrow();
         ProcessHandle sleeper = calc.descendants().findFirst().orElseThrow();
         owner.destroyForcibly().waitFor(10, TimeUnit.SECONDS);
-        assertTrue(endsWithin(calc, 3), "the calc VM outlives the kernel");
-        assertTrue(endsWithin(sleeper, 3), "a child process outlives the kernel");
+        assertTrue(endsWithin(calc, 20), "the calc VM outlives the kernel");
+        assertTrue(endsWithin(sleeper, 20), "a child process outlives the kernel");
     }
 
     @Test
@@ -56,7 +56,7 @@ class KernelEndsIT {
         var outcome = (Outcome.Completed) evaluator.run(CellRequest.of("ProcessHandle.current().pid()"), NoOutput.INSTANCE);
         long pid = Long.parseLong((String) outcome.result().orElseThrow().data().get(MimeBundle.PLAIN));
         evaluator.close();
-        assertTrue(ProcessHandle.of(pid).isEmpty() || endsWithin(ProcessHandle.of(pid).get(), 3));
+        assertTrue(ProcessHandle.of(pid).isEmpty() || endsWithin(ProcessHandle.of(pid).get(), 20));
     }
 
     @Test
@@ -67,7 +67,7 @@ class KernelEndsIT {
         run.start();
         Thread.sleep(300);
         evaluator.close();
-        run.join(3_000);
+        run.join(30_000);
         assertFalse(run.isAlive(), "the cell still runs");
     }
 }

@@ -42,7 +42,7 @@ final class SessionBench implements AutoCloseable, Outlet {
         }
     }
 
-    private static final long PATIENCE_NANOS = 10_000_000_000L;
+    private static final long PATIENCE_NANOS = 40_000_000_000L;
 
     final KernelSession session;
     private final List<Sent> sent = new ArrayList<>();
