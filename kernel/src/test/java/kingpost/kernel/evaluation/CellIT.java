@@ -233,6 +233,7 @@ class CellIT {
                 Map<String, Object> nested(int depth) { return depth == 0 ? Map.of() : Map.of("d", nested(depth - 1)); }
                 record Deep() implements kingpost.render.Showable {
                     public Map<String, Object> show() { return Map.of("application/json", nested(200)); }
+                    public Optional<Map<String, Object>> show(kingpost.render.Edition edition) { return Optional.empty(); }
                 }""");
         assertTrue(failureOf("new Deep()").message().contains("nested more than"));
         assertEquals("2", resultOf("1 + 1"));
