@@ -1,6 +1,7 @@
 package kingpost.calculation;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Map;
 import java.util.function.Function;
 import kingpost.calculation.Formula.Amount;
@@ -21,6 +22,9 @@ import kingpost.units.StructuralUnits;
  * @param symbols the value of each name
  */
 record Evaluation(Function<String, Quantity> symbols) implements Formula.Visitor<Quantity> {
+
+    private static final int MOST_PARTS = 6;
+    private static final int LARGEST_POWER = 12;
 
     /** The value of {@code formula} with these values for its names. */
     static Quantity of(Formula formula, Map<String, Operand> operands) {
@@ -87,14 +91,20 @@ record Evaluation(Function<String, Quantity> symbols) implements Formula.Visitor
         return Quantity.of(Math.pow(number, exponent));
     }
 
-    /** A unit can be raised to whole powers, and to halves where it is a square. */
+    /** A unit can be raised to whole powers, and to parts of one where it is itself such a power: (b*h^3)^(1/4). */
     private static Quantity power(Quantity base, double exponent) {
-        double doubled = exponent * 2;
-        if (doubled != Math.rint(doubled) || Math.abs(doubled) > 24) {
-            throw new CalculationException("Cannot raise " + base + " to the power " + Quantity.of(exponent)
-                    + ": its unit has no such power; divide it by one of its unit first, as in (x / 1 MPa)^(2/3).");
+        for (int parts = 1; parts <= MOST_PARTS && Math.abs(exponent) <= LARGEST_POWER; parts++) {
+            double whole = Math.rint(exponent * parts);
+            if (Math.abs(exponent * parts - whole) < 1e-12) {
+                Optional<Quantity> root = parts == 1 ? Optional.of(base)
+                        : parts == 2 ? Optional.of(base.sqrt()) : base.root(parts);
+                if (root.isPresent()) {
+                    return root.get().pow((int) whole);
+                }
+            }
         }
-        boolean whole = exponent == Math.rint(exponent);
-        return whole ? base.pow((int) exponent) : base.sqrt().pow((int) doubled);
+        throw new CalculationException("Cannot raise " + base + " to the power " + Quantity.of(exponent)
+                + (base.getValue() < 0 ? ": it is negative; check the signs."
+                : ": its unit has no such power; divide it by one of its unit first, as in (x / 1 MPa)^(2/3)."));
     }
 }

@@ -1,5 +1,6 @@
 package kingpost.units;
 
+import java.util.Optional;
 import javax.measure.Unit;
 
 /**
@@ -186,12 +187,22 @@ public final class Quantity implements Comparable<Quantity> {
             throw new CalculationException("Cannot take the square root of " + this + ": it is negative; check the "
                     + "signs.");
         }
-        Unit<?> root = UnitAlgebra.squareRoot(unit);
-        if (root == null) {
-            throw new CalculationException("Cannot take the square root of " + this + ": " + DimensionName.of(unit)
-                    + " is not the square of anything; check the units.");
+        return root(2).orElseThrow(() -> new CalculationException("Cannot take the square root of " + this + ": "
+                + DimensionName.of(unit) + " is not the square of anything; check the units."));
+    }
+
+    /**
+     * What gives this quantity when it is multiplied by itself so often: of a volume and 3, a length. Empty where its
+     * unit is no such power, or it is negative.
+     */
+    public Optional<Quantity> root(int degree) {
+        Unit<?> root = UnitAlgebra.root(unit, degree);
+        if (root == null || value < 0) {
+            return Optional.empty();
         }
-        return of(Math.sqrt(UnitFactor.convert(value, unit, root.pow(2))), root);
+        double inRoots = UnitFactor.convert(value, unit, root.pow(degree));
+        return Optional.of(of(degree == 2 ? Math.sqrt(inRoots) : degree == 3 ? Math.cbrt(inRoots)
+                : Math.pow(inRoots, 1.0 / degree), root));
     }
 
     /**

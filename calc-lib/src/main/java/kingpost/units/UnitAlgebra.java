@@ -47,16 +47,16 @@ final class UnitAlgebra {
     }
 
     /**
-     * The unit whose square {@code unit} is, or {@code null} when there is none.
+     * The unit of which {@code unit} is the power of that degree, or {@code null} when there is none.
      */
-    static Unit<?> squareRoot(Unit<?> unit) {
+    static Unit<?> root(Unit<?> unit, int degree) {
         Map<Unit<?>, Integer> factors = new LinkedHashMap<>();
         gather(unit, 1, factors);
         factors = merge(factors);
-        if (factors.values().stream().anyMatch(exponent -> exponent % 2 != 0)) {
+        if (factors.values().stream().anyMatch(exponent -> exponent % degree != 0)) {
             return null;
         }
-        factors.replaceAll((factor, exponent) -> exponent / 2);
+        factors.replaceAll((factor, exponent) -> exponent / degree);
         return compose(factors);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
@@ -93,22 +94,50 @@ public final class ParameterCells {
         String before = settings.entrySet().stream().filter(each -> lines.contains(each.getKey()))
                 .map(each -> "setForThisRun(" + literal(each.getKey()) + ", " + literal(each.getValue()) + ");")
                 .collect(Collectors.joining("\n"));
-        String after = settings.entrySet().stream().filter(each -> !lines.contains(each.getKey()))
-                .map(each -> each.getKey() + " = setForThisRun(" + literal(each.getKey()) + ", " + each.getKey() + ", "
-                        + literal(each.getValue()) + ");")
-                .collect(Collectors.joining("\n"));
         List<Cell> cells = new ArrayList<>();
         List<Cell> tagged = tagged();
+        Set<String> changed = new LinkedHashSet<>();
         for (Cell cell : notebook.cells()) {
             if (cell == tagged.get(0) && !before.isEmpty()) {
                 cells.add(set("lines", before));
             }
             cells.add(cell);
-            if (cell == tagged.get(tagged.size() - 1) && !after.isEmpty()) {
-                cells.add(set("variables", after));
+            String after = tagged.contains(cell) ? after(cell, settings, changed) : "";
+            if (!after.isEmpty()) {
+                cells.add(set("variables" + (cell == tagged.get(0) ? "" : "-" + cells.size()), after));
             }
         }
         return notebook.withCells(cells);
+    }
+
+    /**
+     * What follows a tagged cell: the variables of it that are set, and those that it works out from them, once more.
+     *
+     * @param changed names that have another value than the notebook's so far; grows
+     */
+    private String after(Cell cell, Map<String, String> settings, Set<String> changed) {
+        List<String> assignments = new ArrayList<>();
+        for (Statement statement : Statement.of(cell.source())) {
+            String name = statement.declared().map(Statement.Declared::name).orElse("");
+            boolean isSet = settings.containsKey(name) && !lines.contains(name);
+            if (isSet) {
+                changed.add(name);
+            }
+            Optional<String> used = Statement.used(statement.bareValue(), changed);
+            if (used.isPresent() && (name.isEmpty() || statement.declaresSeveral())) {
+                throw new NotebookProblem("Parameter " + used.get() + ": the cell tagged \"" + TAG + "\" in " + file
+                        + " already works with it in \"" + statement.shortened() + "\", before it can be set; move that to a "
+                        + "later cell" + (name.isEmpty() ? "." : ", or declare each variable in a statement of its own."));
+            }
+            if (isSet) {
+                assignments.add(name + " = setForThisRun(" + literal(name) + ", " + name + ", " + literal(settings.get(name))
+                        + ");");
+            } else if (used.isPresent()) {
+                changed.add(name);
+                assignments.add(name + " = " + statement.declared().orElseThrow().value() + ";");
+            }
+        }
+        return String.join("\n", assignments);
     }
 
     private static Cell set(String what, String source) {

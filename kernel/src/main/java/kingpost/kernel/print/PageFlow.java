@@ -11,13 +11,15 @@ import org.w3c.dom.NodeList;
 
 /**
  * Says where a page may end. The library keeps only neighbours together, so the boxes around cells and sections go, and
- * what leads to something is a neighbour of it: a heading, a listing, a line that ends in a colon. Short tables stay
+ * what leads to something is a neighbour of it: a heading, a listing and the words above it, a line that ends in a colon. Short tables stay
  * whole; of longer ones the first rows stay with the head, the last with each other.
  */
 final class PageFlow {
 
     private static final int MOST_ROWS_WHOLE = 8;
     private static final int ROWS_KEPT = 3;
+    private static final int SHORT = 400;
+    private static final int MOST_LETTERS_ON_A_LINE = 10;
     private static final Set<String> AROUND_CELLS = Set.of("kp-output", "kp-value");
     private static final Set<String> BLOCKS = Set.of("section", "div", "p", "table", "figure", "ul", "ol", "pre",
             "blockquote", "hr", "h1", "h2", "h3", "h4", "h5", "h6");
@@ -37,8 +39,25 @@ final class PageFlow {
                 .forEach(PageFlow::unwrap);
         all("section").forEach(PageFlow::unwrap);
         all("main").forEach(PageFlow::unwrap);
-        all("p").stream().filter(p -> p.getTextContent().strip().endsWith(":")).forEach(p -> p.setAttribute("class", "leads"));
+        all("p").stream().filter(PageFlow::leads).forEach(p -> p.setAttribute("class", "leads"));
         all("table").forEach(this::table);
+        all("td").stream().filter(cell -> cell.getTextContent().strip().length() <= MOST_LETTERS_ON_A_LINE)
+                .forEach(cell -> cell.setAttribute("class", "short"));
+    }
+
+    /** A line that ends in a colon, or a short paragraph above a listing. */
+    private static boolean leads(Element paragraph) {
+        String text = paragraph.getTextContent().strip();
+        return text.endsWith(":") || text.length() <= SHORT && next(paragraph).getAttribute("class").equals("kp-source");
+    }
+
+    /** The element that follows, or the paragraph itself where none does. */
+    private static Element next(Element paragraph) {
+        Node node = paragraph.getNextSibling();
+        while (node != null && !(node instanceof Element)) {
+            node = node.getNextSibling();
+        }
+        return node instanceof Element element ? element : paragraph;
     }
 
     private static boolean isEquation(Element div) {

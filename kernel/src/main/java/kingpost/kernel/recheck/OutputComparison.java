@@ -1,6 +1,7 @@
 package kingpost.kernel.recheck;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,10 @@ final class OutputComparison {
     private static final Map<String, String> NAMES = Map.of("text/plain", "text", "text/html", "table or text",
             "text/markdown", "text", "text/latex", "text for print", "image/svg+xml", "figure", "image/png", "picture");
 
+    /** What changed in the plain text changed in the other texts as well, and is told once. */
+    private static final Comparator<String> PLAINEST_FIRST = Comparator.comparing((String type) -> !type.equals("text/plain"))
+            .thenComparing(Comparator.naturalOrder());
+
     private final Tolerance tolerance;
 
     OutputComparison(Tolerance tolerance) {
@@ -24,12 +29,33 @@ final class OutputComparison {
     /** What differs; each sentence once. */
     List<String> differences(List<Map<String, Object>> saved, List<Map<String, Object>> now) {
         List<String> found = new ArrayList<>();
+        Optional<String> error = errors(error(saved), error(now));
+        error.ifPresent(found::add);
         for (String stream : List.of("stdout", "stderr")) {
             text(streamed(saved, stream), streamed(now, stream)).ifPresent(difference ->
                     found.add("its printed text (" + stream + ") changed: " + difference));
         }
-        values(shown(saved), shown(now), found);
+        if (error.isEmpty()) {
+            values(shown(saved), shown(now), found);
+        }
         return found.stream().distinct().toList();
+    }
+
+    private static Optional<Map<String, Object>> error(List<Map<String, Object>> outputs) {
+        return outputs.stream().filter(output -> "error".equals(output.get("output_type"))).findFirst();
+    }
+
+    private Optional<String> errors(Optional<Map<String, Object>> saved, Optional<Map<String, Object>> now) {
+        if (saved.isEmpty() || now.isEmpty()) {
+            return now.map(error -> "it ran when it was saved, now it fails (" + said(error) + ")")
+                    .or(() -> saved.map(error -> "it failed when it was saved (" + said(error) + "), now it runs"));
+        }
+        return text(said(saved.get()), said(now.get())).map(difference -> "its error changed: " + difference);
+    }
+
+    private static String said(Map<String, Object> error) {
+        return Trees.text(error, "ename").orElse("Error") + ": " + Trees.text(error, "evalue").orElse("").lines().findFirst()
+                .orElse("");
     }
 
     private void values(List<Map<String, Object>> saved, List<Map<String, Object>> now, List<String> found) {
@@ -53,30 +79,34 @@ final class OutputComparison {
 
     private List<String> bundle(Map<String, Object> saved, Map<String, Object> now) {
         List<String> found = new ArrayList<>();
-        TreeSet<String> types = new TreeSet<>(saved.keySet());
+        TreeSet<String> types = new TreeSet<>(PLAINEST_FIRST);
+        types.addAll(saved.keySet());
         types.addAll(now.keySet());
+        boolean told = false;
+        boolean drawn = saved.containsKey("image/svg+xml") && now.containsKey("image/svg+xml");
         for (String type : types) {
             String name = NAMES.getOrDefault(type, type.endsWith("+json") ? "result" : type);
             if (!now.containsKey(type)) {
                 found.add("its " + name + " is gone");
             } else if (!saved.containsKey(type)) {
                 found.add("it shows a " + name + " that was not saved");
-            } else {
-                form(type, saved.get(type), now.get(type)).ifPresent(difference ->
-                        found.add("its " + name + " changed: " + difference));
+            } else if (!(told && type.startsWith("text/"))) {
+                Optional<String> difference = form(type, saved.get(type), now.get(type), drawn);
+                told |= difference.isPresent() && type.startsWith("text/");
+                difference.ifPresent(sentence -> found.add("its " + name + " changed: " + sentence));
             }
         }
         return found;
     }
 
-    private Optional<String> form(String type, Object saved, Object now) {
+    private Optional<String> form(String type, Object saved, Object now, boolean drawn) {
         if (type.endsWith("json")) {
             return tree("", saved, now);
         }
         String before = String.valueOf(saved);
         String after = String.valueOf(now);
         if (type.startsWith("image/") && !type.equals("image/svg+xml")) {
-            return before.isBlank() == after.isBlank() ? Optional.empty() : Optional.of("it is empty");
+            return PictureComparison.difference(before, after, drawn);
         }
         return type.equals("image/svg+xml") || type.equals("text/html") ? markup(before, after) : text(before, after);
     }

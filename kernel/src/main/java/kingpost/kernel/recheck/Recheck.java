@@ -40,6 +40,10 @@ public final class Recheck {
         Map<Integer, RunEvent.Failed> failures = new HashMap<>();
         now.failures().forEach(failure -> failures.put(failure.place().number(), failure));
         List<Drift> drifts = new ArrayList<>();
+        if (before.size() > 1 && before.stream().noneMatch(Recheck::hasRun)) {
+            return List.of(new Drift(1, "was never run when the notebook was saved, nor was any other cell; run the notebook and"
+                    + " save it first"));
+        }
         for (int number = 1; number <= before.size(); number++) {
             Cell.Code cell = before.get(number - 1);
             for (String message : messages(cell, after.get(number - 1), Optional.ofNullable(failures.get(number)), number)) {

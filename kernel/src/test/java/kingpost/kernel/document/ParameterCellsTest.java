@@ -81,4 +81,32 @@ class ParameterCellsTest {
         assertThrows(NotebookProblem.class, () -> new ParameterCells("x.ipynb", notebook(code("a", "var P = 1;")))
                 .require(Set.of("P")));
     }
+
+    private static String afterSetting(String source, Map<String, String> settings) {
+        List<String> sources = sources(new ParameterCells("x.ipynb", notebook(code("p", source, "parameters"))).with(settings));
+        return sources.get(sources.size() - 1);
+    }
+
+    @Test
+    void worksOutAgainWhatTheCellMakesOfIt() {
+        String cell = "double span = 12; // span of all\ndouble panel = span / 6;\nvar rise = m(panel / 2); String n = \"span\";\n"
+                + "double other = 3";
+        assertEquals("span = setForThisRun(\"span\", span, \"9\");\npanel = span / 6;\nrise = m(panel / 2);",
+                afterSetting(cell, Map.of("span", "9")));
+        assertEquals("panel = setForThisRun(\"panel\", panel, \"2\");\nrise = m(panel / 2);",
+                afterSetting(cell, Map.of("panel", "2")));
+        assertEquals("other = setForThisRun(\"other\", other, \"2\");", afterSetting(cell, Map.of("other", "2")));
+        assertEquals("span = setForThisRun(\"span\", span, \"9\");\npanel = setForThisRun(\"panel\", panel, \"2\");\n"
+                + "rise = m(panel / 2);", afterSetting(cell, Map.of("panel", "2", "span", "9")));
+    }
+
+    @Test
+    void refusesToSetWhatTheCellHasUsedUp() {
+        for (String rest : List.of("given(\"L\", m(span), \"span\");", "double a = 1, b = span;", "double[] all = {span};")) {
+            NotebookProblem problem = assertThrows(NotebookProblem.class,
+                    () -> afterSetting("double span = 12;\n" + rest, Map.of("span", "9")));
+            assertTrue(problem.getMessage().startsWith("Parameter span: the cell tagged \"parameters\" in x.ipynb already works"
+                    + " with it in \"" + rest.replace(";", "") + "\", before it can be set; move that"), problem.getMessage());
+        }
+    }
 }

@@ -140,4 +140,59 @@ class RecheckTest {
         assertEquals(List.of("Cell 1: was never run when the notebook was saved"),
                 recheck(notebook(cell(0, "x", List.of())), notebook(cell(1, "x", List.of()))));
     }
+
+    private static String picture(int width, java.awt.Color colour, String text) throws java.io.IOException {
+        var image = new java.awt.image.BufferedImage(width, 100, java.awt.image.BufferedImage.TYPE_INT_ARGB);
+        var graphics = image.createGraphics();
+        graphics.setColor(colour);
+        graphics.fillRect(20, 20, 60, 60);
+        graphics.drawString(text, 100, 50);
+        graphics.dispose();
+        var bytes = new java.io.ByteArrayOutputStream();
+        javax.imageio.ImageIO.write(image, "png", bytes);
+        return java.util.Base64.getEncoder().encodeToString(bytes.toByteArray());
+    }
+
+    @Test
+    void comparesPicturesByWhatTheyLookLike() throws java.io.IOException {
+        Map<String, Object> saved = value("image/png", picture(200, java.awt.Color.BLUE, "."));
+        assertEquals(List.of(), recheck(saved, value("image/png", picture(200, new java.awt.Color(0, 0, 250), "."))));
+        assertEquals(List.of("Cell 1: its picture changed: 200 by 100 dots were saved, now it is 210 by 100"),
+                recheck(saved, value("image/png", picture(210, java.awt.Color.BLUE, "."))));
+        assertTrue(recheck(saved, value("image/png", picture(200, java.awt.Color.RED, "."))).get(0)
+                .startsWith("Cell 1: its picture changed: it looks otherwise, first "));
+        assertEquals(List.of("Cell 1: its picture changed: the new one cannot be read"), recheck(saved, value("image/png", "AAAA")));
+    }
+
+    @Test
+    void tellsAChangeOfAllTextsOnce() {
+        Map<String, Object> saved = Map.of("output_type", "execute_result", "metadata", Map.of(), "data",
+                Map.of("text/plain", "AC 10.4", "text/markdown", "| AC | $10.4$ |", "text/latex", "AC 10.4"));
+        Map<String, Object> now = Map.of("output_type", "execute_result", "metadata", Map.of(), "data",
+                Map.of("text/plain", "AC 10.9", "text/markdown", "| AC | $10.9$ |", "text/latex", "AC 10.9"));
+        assertEquals(List.of("Cell 1: its text changed: 10.4 was saved, now it is 10.9"), recheck(saved, now));
+    }
+
+    private static Map<String, Object> error(String message) {
+        return Map.of("output_type", "error", "ename", "E", "evalue", message, "traceback", List.of());
+    }
+
+    @Test
+    void comparesTheErrorOfACellThatMayFail() {
+        Notebook failed = notebook(cell(1, "x", List.of(error("no member XY")), Cell.MAY_FAIL));
+        assertEquals(List.of(), recheck(failed, failed));
+        assertEquals(List.of("Cell 1: its error changed: \"...no member XY\" was saved, now it is \"...no member XZ\""),
+                recheck(failed, notebook(cell(1, "x", List.of(error("no member XZ")), Cell.MAY_FAIL))).stream()
+                        .map(said -> said.replaceAll("\"[^\"]*(no member X.)\"", "\"...$1\"")).toList());
+        assertEquals(List.of("Cell 1: it failed when it was saved (E: no member XY), now it runs"),
+                recheck(failed, notebook(cell(1, "x", List.of(printed("1")), Cell.MAY_FAIL))).subList(0, 1));
+        assertEquals(List.of("Cell 1: it ran when it was saved, now it fails (E: no member XY)"),
+                recheck(notebook(cell(1, "x", List.of(value("text/html", "v")), Cell.MAY_FAIL)), failed));
+    }
+
+    @Test
+    void saysOnceThatNothingWasRun() {
+        Notebook fresh = notebook(cell(0, "x", List.of()), cell(0, "y", List.of()));
+        assertEquals(1, recheck(fresh, fresh).size());
+    }
 }
