@@ -51,13 +51,27 @@ record ParameterTable(Set<String> parameters, List<Row> rows) {
      */
     static ParameterTable read(Path file) {
         List<List<String>> lines = new ArrayList<>();
+        List<String> last = new ArrayList<>();
+        String text = text(file);
         try (CsvReader<CsvRecord> reader = CsvReader.builder().allowMissingFields(true).allowExtraFields(true)
-                .skipEmptyLines(true).ofCsvRecord(Files.readString(file).replaceFirst("^\uFEFF", ""))) {
-            reader.forEach(line -> lines.add(line.getFields().stream().map(String::strip).toList()));
+                .skipEmptyLines(true).ofCsvRecord(text)) {
+            reader.forEach(line -> {
+                last.clear();
+                last.addAll(line.getFields());
+                lines.add(line.getFields().stream().map(String::strip).toList());
+            });
         } catch (IOException e) {
             throw new CommandProblem("Rows " + file + ": cannot be read; check the path, and that it is UTF-8 text.", e);
         } catch (CsvParseException e) {
             throw new CommandProblem("Rows " + file + ": is no table with commas (" + e.getMessage() + "); repair it.", e);
+        }
+        boolean odd = text.chars().filter(c -> c == '"').count() % 2 == 1;
+        if (odd && last.stream().anyMatch(cell -> cell.matches("(?s).*[,\n].*"))) {
+            throw new CommandProblem("Rows " + file + ": a quotation mark is not closed, in row " + (lines.size() - 1)
+                    + " or above it; close it, or leave it out.");
+        }
+        if (!lines.isEmpty() && lines.get(0).size() == 1 && lines.get(0).get(0).contains(";")) {
+            throw new CommandProblem("Rows " + file + ": semicolons part its columns; save it with commas.");
         }
         if (lines.size() < 2) {
             throw new CommandProblem("Rows " + file + ": has no row below its names; give the parameters' names in the first "
@@ -76,6 +90,14 @@ record ParameterTable(Set<String> parameters, List<Row> rows) {
         Set<String> parameters = new LinkedHashSet<>(header);
         parameters.remove(NAME);
         return new ParameterTable(parameters, rows);
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file).replaceFirst("^\uFEFF", "");
+        } catch (IOException e) {
+            throw new CommandProblem("Rows " + file + ": cannot be read; check the path, and that it is UTF-8 text.", e);
+        }
     }
 
     private static Row row(int number, List<String> header, List<String> cells, String otherwise, Set<String> used) {

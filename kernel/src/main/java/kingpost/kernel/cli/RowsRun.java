@@ -48,7 +48,8 @@ final class RowsRun {
     /** Makes all documents and the summary; 0 when every row went well, else 1. */
     int call() {
         int atOnce = Math.max(1, Math.min(table.rows().size(), Runtime.getRuntime().availableProcessors()));
-        console.println("Running " + run.file() + " for " + table.rows().size() + " rows, " + atOnce + " at a time, on Java "
+        console.println("Running " + run.file() + " for " + table.rows().size()
+                + (table.rows().size() == 1 ? " row, " : " rows, ") + atOnce + " at a time, on Java "
                 + Runtime.version().feature());
         console.flush();
         ExecutorService workers = Executors.newFixedThreadPool(atOnce);
@@ -102,8 +103,12 @@ final class RowsRun {
     }
 
     private static String shown(ParameterTable.Row row) {
-        return row.settings().entrySet().stream().map(each -> each.getKey() + " = " + each.getValue())
+        return row.settings().entrySet().stream().map(each -> each.getKey() + " = " + inOneLine(each.getValue()))
                 .collect(Collectors.joining(", "));
+    }
+
+    private static String inOneLine(String text) {
+        return text.replaceAll("\\s+", " ");
     }
 
     private int summary(List<Outcome> outcomes) {
@@ -138,6 +143,7 @@ final class RowsRun {
         List<List<String>> shown = lines.stream().map(line -> {
             List<String> cells = new ArrayList<>(line);
             cells.remove(files);
+            cells.replaceAll(RowsRun::inOneLine);
             return cells;
         }).toList();
         int[] widths = new int[shown.get(0).size()];

@@ -150,7 +150,9 @@ public final class ParameterCells {
         for (char c : text.toCharArray()) {
             if (c == '"' || c == '\\') {
                 out.append('\\').append(c);
-            } else if (c < ' ' || c > '~') {
+            } else if (c < ' ') {
+                out.append(String.format("\\%03o", (int) c));
+            } else if (c > '~') {
                 out.append(String.format("\\u%04x", (int) c));
             } else {
                 out.append(c);

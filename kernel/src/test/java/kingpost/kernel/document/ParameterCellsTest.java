@@ -109,4 +109,11 @@ class ParameterCellsTest {
                     + " with it in \"" + rest.replace(";", "") + "\", before it can be set; move that"), problem.getMessage());
         }
     }
+
+    /** An escape by its number in Unicode would end the line before the compiler reads the text. */
+    @Test
+    void aLineBreakInAValueStaysInTheText() {
+        assertEquals("who = setForThisRun(\"who\", who, \"a\\012b\\011c\");",
+                afterSetting("String who = \"x\";", Map.of("who", "a\nb\tc")));
+    }
 }
