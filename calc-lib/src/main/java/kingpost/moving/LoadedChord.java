@@ -79,7 +79,8 @@ public record LoadedChord(List<String> joints) {
     private static void plane(TrussModel truss) {
         if (truss.joints().stream().anyMatch(j -> j.z().getValue() != 0)) {
             throw new CalculationException("Influence line: " + truss.name()
-                    + " is a space truss; moving loads are worked in plane trusses.");
+                    + " is a space truss; moving loads are worked in plane trusses; put the load on one"
+                    + " joint after another, and solve() each.");
         }
     }
 

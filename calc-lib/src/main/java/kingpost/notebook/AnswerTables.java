@@ -14,6 +14,9 @@ final class AnswerTables {
 
     /** One line that ends as a table's file does names a file; anything else is the table itself. */
     static CsvTable read(String text) {
+        if (text == null) {
+            throw new CalculationException("Answers: there are none; give the text of a table, or the name of its file.");
+        }
         boolean file = text.strip().lines().count() == 1 && text.strip().matches("(?i).*\\.(csv|tsv|txt)");
         return file ? read(Path.of(text.strip())) : CsvTable.read("Answers", text);
     }

@@ -66,7 +66,7 @@ public final class ClassMarks implements Showable {
 
     /** Writes the result sheet and a feedback page for each student to a folder. */
     public SavedFiles save(String folder) {
-        return save(Path.of(folder));
+        return save(SavedFiles.folder(folder));
     }
 
     /** Writes the result sheet and a feedback page for each student to a folder. */

@@ -52,7 +52,7 @@ public final class Influence implements Showable, NamesInQuotes {
      * @param joints from left to right, as in {@code "U1 U2 U3"}; spaces and commas part them
      */
     public Influence along(String joints) {
-        List<String> names = Stream.of(joints.strip().split("[\\s,;]+")).filter(name -> !name.isEmpty())
+        List<String> names = Stream.of((joints == null ? "" : joints).strip().split("[\\s,;]+")).filter(name -> !name.isEmpty())
                 .map(name -> TrussNames.joint(truss, name)).toList();
         return new Influence(truss, effect, Optional.of(LoadedChord.through(truss, names)));
     }

@@ -51,6 +51,13 @@ public final class Notebook {
 
     /** Writes what a value shows to a file: one HTML page that stands alone. */
     public static SavedFiles saveAsPage(Showable value, String file) {
+        if (value == null) {
+            throw new CalculationException("Page: there is nothing to show; give what a cell would show, as in"
+                    + " saveAsPage(s.derivation(), \"roof.html\").");
+        }
+        if (file == null || file.isBlank()) {
+            throw new CalculationException("Page: the file has no name; give one, as in saveAsPage(x, \"roof.html\").");
+        }
         Path path = Path.of(file);
         return SavedFiles.into(path.toAbsolutePath().getParent(),
                 Map.of(path.getFileName().toString(), HtmlPage.of(value, path.getFileName().toString())));

@@ -40,6 +40,14 @@ public record SavedFiles(Path folder, List<String> names) {
         return new SavedFiles(folder, names);
     }
 
+    /** The folder of that name. */
+    static Path folder(String name) {
+        if (name == null || name.isBlank()) {
+            throw new CalculationException("Folder: no name is given; name one to write to, as in save(\"week-3\").");
+        }
+        return Path.of(name);
+    }
+
     /** A text as a part of a file's name: letters, digits and hyphens. */
     static String plain(String text) {
         String plain = text.strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");

@@ -10,6 +10,7 @@ import kingpost.calculation.Line.Column;
 import kingpost.calculation.Range;
 import kingpost.calculation.SettingProblem;
 import kingpost.calculation.Verdict;
+import kingpost.units.CalculationException;
 import kingpost.units.Quantity;
 
 /**
@@ -102,7 +103,10 @@ public final class SheetWords {
 
     /** Something that the calculation takes for granted, and where that comes from. */
     public static synchronized Assumption assume(String text, String reference) {
-        Assumption made = sheet.assume(text, reference);
+        if (text == null || text.isBlank()) {
+            throw new CalculationException("Assumption: it says nothing; write a sentence, as in assume(\"Joints are pins.\").");
+        }
+        Assumption made = sheet.assume(text, reference == null ? "" : reference);
         CellDisplay.sink().display(SheetView.assumption(sheet, made), Optional.empty());
         CellDisplay.shown(made);
         return made;

@@ -12,6 +12,7 @@ import kingpost.derivation.Table.Column;
 import kingpost.render.Edition;
 import kingpost.render.Exhibit;
 import kingpost.render.Showable;
+import kingpost.units.CalculationException;
 
 /**
  * The head of a calculation: what it belongs to, who made it, who checked it, which state it is. A printed page repeats
@@ -53,6 +54,9 @@ public record TitleBlock(Map<String, String> entries) implements Showable {
     }
 
     private TitleBlock with(String entry, String text) {
+        if (text == null) {
+            throw new CalculationException("Title block: " + entry + " is missing; give its words, or leave it out.");
+        }
         Map<String, String> all = new LinkedHashMap<>(entries);
         all.put(entry, text.strip());
         return new TitleBlock(all);

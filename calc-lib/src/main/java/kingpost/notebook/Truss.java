@@ -142,6 +142,9 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
      * is wrong is told with its likeliest slip; what cannot be read is left to a person.
      */
     public MarkedAnswers mark(String answers) {
+        if (answers == null) {
+            throw new CalculationException("Answers: there are none; write them as in mark(\"AB = 12 kN tension, BC = -3\").");
+        }
         Marker marker = Marker.of(Solver.solve(model));
         return new MarkedAnswers(marker, marker.mark(answers));
     }
@@ -203,6 +206,9 @@ public final class Truss extends TradeForms implements Showable, NamesInQuotes {
      * @param panel its two joints from left to right, as in {@code "L1 L2"}
      */
     public Influence influenceOfShear(String panel) {
+        if (panel == null) {
+            throw new CalculationException("Panel: none is named; write its two joints, as in influenceOfShear(\"L1 L2\").");
+        }
         List<String> ends = Stream.of(panel.strip().split("[\\s,;]+")).map(name -> TrussNames.joint(model, name)).toList();
         if (ends.size() != 2) {
             throw new CalculationException("Panel " + panel.strip() + ": it takes two joints of the loaded chord; write them"

@@ -64,7 +64,7 @@ public final class TrussVariants implements Showable, Iterable<TrussVariant> {
 
     /** Writes a handout and a key for each variant, and the keys of all in one table, to a folder. */
     public SavedFiles save(String folder) {
-        return save(Path.of(folder));
+        return save(SavedFiles.folder(folder));
     }
 
     /** Writes a handout and a key for each variant, and the keys of all in one table, to a folder. */

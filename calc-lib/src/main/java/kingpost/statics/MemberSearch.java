@@ -44,7 +44,8 @@ public final class MemberSearch {
         MemberSearch search = new MemberSearch(truss, member);
         if (search.network.dimension() != 2) {
             throw new CalculationException("Member " + member.name() + ": " + truss.name()
-                    + " is a space truss, in which ways to one member are not compared; use solve().");
+                    + " is a space truss, in which ways to one member are not compared; use solve(), or s.joint(\""
+                    + member.from() + "\") for one joint.");
         }
         Determinacy determinacy = Determinacies.of(search.network, search.route);
         if (!(determinacy instanceof Determinacy.Determinate)) {

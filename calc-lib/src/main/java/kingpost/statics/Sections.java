@@ -69,7 +69,8 @@ public final class Sections {
         }
         if (truss.isSpace()) {
             throw new CalculationException("Section: " + truss.name()
-                    + " is a space truss; sections are worked in plane trusses, so solve it by joints.");
+                    + " is a space truss, and sections are worked in plane trusses; use solve(), or s.joint(\""
+                    + truss.joints().get(0).name() + "\") for one joint.");
         }
     }
 

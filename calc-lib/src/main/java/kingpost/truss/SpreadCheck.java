@@ -79,6 +79,10 @@ final class SpreadCheck {
             return members;
         }
         List<Member> found = new ArrayList<>();
+        if (words(names).isEmpty()) {
+            problems.add(subject, "it names no member", "name members, as in selfWeight(\"AB BC\", 0.2), or leave the names out"
+                    + " for the weight of all");
+        }
         for (String word : words(names)) {
             Optional<Member> member = members.stream().filter(m -> TrussModel.isCalled(m, word)).findFirst();
             member.ifPresentOrElse(found::add, () -> problems.add(subject, "there is no member " + word,
@@ -101,6 +105,11 @@ final class SpreadCheck {
                     "list the joints of one chord in order, as in \"L0 L1 L2\"");
             sound = false;
         }
+        if (sound && entry.kind() == SpreadEntry.Kind.WIND && line.stream().anyMatch(j -> JointIndex.z(joints.get(j)) != 0)) {
+            problems.add(subject, "the truss is in space, where more than one direction is square to a slope",
+                    "give the load of each joint, as in load(\"" + line.get(0) + "\", 1, 0, 2)");
+            sound = false;
+        }
         for (int i = 1; sound && i < line.size(); i++) {
             panel(line.get(i - 1), line.get(i), entry, intensity, spacing, subject);
         }
@@ -108,6 +117,11 @@ final class SpreadCheck {
 
     private void panel(String from, String to, SpreadEntry entry, Quantity intensity, Optional<Quantity> spacing,
                        String subject) {
+        if (from.equals(to)) {
+            problems.add(subject, "joint " + from + " is listed twice, one after the other",
+                    "list the joints of one chord in order, each one");
+            return;
+        }
         if (members.stream().noneMatch(m -> m.meets(from) && m.meets(to))) {
             problems.add(subject, "no member joins " + from + " and " + to,
                     "list the joints of one chord in order, each one");

@@ -74,7 +74,7 @@ public final class Variants {
         }
         if (truss.joints().stream().anyMatch(joint -> joint.z().getValue() != 0)) {
             throw new CalculationException("Variants of " + truss.name()
-                    + ": it is a truss in space; only planar trusses can be varied.");
+                    + ": it is a truss in space, and only plane trusses can be varied; write its variants down one by one.");
         }
         if (LoadPlan.of(truss).parts().isEmpty()) {
             throw new CalculationException("Variants of " + truss.name() + ": no load acts on it; add a load.");

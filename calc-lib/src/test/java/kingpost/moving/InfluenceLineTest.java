@@ -136,6 +136,63 @@ class InfluenceLineTest {
     }
 
     /**
+     * A girder of triangles: each chord has the moment at the joint opposite over the height, each diagonal the shear of
+     * its panel over its sine, rising ones pushed where the shear is positive. Common practice, no source.
+     */
+    @ParameterizedTest
+    @CsvSource({"4,6,4", "7,5,6", "10,3,2"})
+    void trianglesFollowMomentAndShear(int panels, double panel, double height) {
+        TrussBuilder<TrussModel> builder = named("Triangles").joint("L0", 0, 0);
+        for (int i = 1; i <= panels; i++) {
+            builder.joint("L" + i, panel * i, 0).joint("U" + i, panel * (i - 0.5), height).member("L" + (i - 1), "L" + i)
+                    .member("L" + (i - 1), "U" + i).member("U" + i, "L" + i);
+            if (i > 1) {
+                builder.member("U" + (i - 1), "U" + i);
+            }
+        }
+        TrussModel truss = builder.pin("L0").roller("L" + panels).build();
+        double span = panels * panel;
+        double slope = Math.hypot(panel / 2, height) / height;
+        for (int i = 1; i <= panels; i++) {
+            InfluenceLine lower = member(truss, "L" + (i - 1) + "-L" + i);
+            InfluenceLine rising = member(truss, "L" + (i - 1) + "-U" + i);
+            InfluenceLine falling = member(truss, "U" + i + "-L" + i);
+            for (int k = 0; k <= panels; k++) {
+                double shear = k >= i ? (panels - k) / (double) panels : -k / (double) panels;
+                assertEquals(moment(k * panel, (i - 0.5) * panel, span) / height, lower.ordinates().get(k).value(), TINY);
+                assertEquals(-shear * slope, rising.ordinates().get(k).value(), TINY);
+                assertEquals(shear * slope, falling.ordinates().get(k).value(), TINY);
+            }
+            if (i < panels) {
+                InfluenceLine upper = member(truss, "U" + i + "-U" + (i + 1));
+                for (int k = 0; k <= panels; k++) {
+                    assertEquals(-moment(k * panel, i * panel, span) / height, upper.ordinates().get(k).value(), TINY);
+                }
+            }
+        }
+    }
+
+    /**
+     * A cantilever bridge with a hinge: the middle reaction rises beyond 1 on the arm and falls to nothing at the far
+     * end, 0, 1/2, 1, 3/2, 1, 1/2, 0 for an arm of half the anchor span. Common practice, no source.
+     */
+    @Test
+    void reactionOfACantileverBridge() {
+        TrussModel truss = named("Arm").joint("L0", 0, 0).joint("L1", 5, 0).joint("L2", 10, 0).joint("L3", 15, 0)
+                .joint("L4", 20, 0).joint("L5", 25, 0).joint("L6", 30, 0).joint("U1", 5, 4).joint("U2", 10, 6)
+                .joint("U3", 15, 4).joint("U4", 20, 4).joint("U5", 25, 4)
+                .members("L0-L1 L1-L2 L2-L3 L3-L4 L4-L5 L5-L6 L0-U1 U1-L1 L1-U2 U1-U2 U2-L2 U2-U3 L2-U3 U3-L3 L3-U4 U4-L4")
+                .members("U4-U5 L4-U5 U5-L5 U5-L6").pin("L0").roller("L2").roller("L6").build();
+
+        double[] middle = {0, 0.5, 1, 1.5, 1, 0.5, 0};
+        double[] left = {1, 0.5, 0, -0.5, -1 / 3.0, -1 / 6.0, 0};
+        for (int i = 0; i < middle.length; i++) {
+            assertEquals(middle[i], reaction(truss, "L2_y").ordinates().get(i).value(), TINY);
+            assertEquals(left[i], reaction(truss, "L0_y").ordinates().get(i).value(), TINY);
+        }
+    }
+
+    /**
      * A bridge of four panels of 6 m, 6 m high, its diagonal from the first bottom joint to the middle of the top: 0, 0.354,
      * -0.707, -0.354, 0. Source: R. C. Hibbeler, Structural Analysis, 8th edition, chapter 6, the example with member GB;
      * from memory.

@@ -279,8 +279,158 @@ class BadInputTest {
                 bad("Show: the name is missing; give one, as in show(x, \"status\").", () -> showAgain(1, " ")));
     }
 
+    private static Truss bridge() {
+        return Truss.pratt(16, 3, 4).units(StructuralUnits.m, StructuralUnits.kN).named("Bridge").load("L2", 10, DOWN).build();
+    }
+
+    private static TrussBuilder<Truss> bare() {
+        return named("Gable").joint("A", 0, 0).joint("B", 4, 0).joint("C", 2, 3).members("AB BC AC").pin("A").roller("B");
+    }
+
+    private static Truss inCases() {
+        return bare().loadCase("dead").load("C", 3, DOWN).loadCase("wind").load("C", 2, RIGHT).build();
+    }
+
+    private static TrussBuilder<Truss> tripod() {
+        return named("Tripod").joint("A", 2, 0, 0).joint("B", -1, 0, 1.5).joint("C", -1, 0, -2).joint("T", 0, 5, 0)
+                .members("AT BT CT").ball("A").ball("B").ball("C").load("T", 12, DOWN);
+    }
+
+    static Stream<Arguments> moving() {
+        return Stream.of(
+                bad("Member: no name is given; write one of L0-L1, L1-L2, L2-L3, L3-L4, L0-U1, U1-U2, U2-U3, U3-L4, U1-L1, "
+                        + "U2-L2, U3-L3, U1-L2, L2-U3.", () -> bridge().influence(null)),
+                bad("Joint L2: nothing supports it, so it has no reaction; supported joints are L0, L4.",
+                        () -> bridge().influenceOfReaction("L2")),
+                bad("Joint: no name is given; write one of L0, L1, L2, L3, L4, U1, U2, U3.",
+                        () -> bridge().influenceOfReaction(null)),
+                bad("Panel: none is named; write its two joints, as in influenceOfShear(\"L1 L2\").",
+                        () -> bridge().influenceOfShear(null)),
+                bad("Panel L0: it takes two joints of the loaded chord; write them from left to right, as in "
+                        + "influenceOfShear(\"L1 L2\").", () -> bridge().influenceOfShear("L0")),
+                bad("Panel L2 L1: it is not one of the loaded chord L0 L1 L2 L3 L4; name two joints of it that follow each "
+                        + "other.", () -> bridge().influenceOfShear("L2 L1").facts()),
+                bad("Loaded chord: no joint is named; name two or more from left to right, as in along(\"L0 L1 L2\").",
+                        () -> bridge().influence("L0-L1").along(null)),
+                bad("Loaded chord: joint L0 does not lie to the right of L0; name the joints from left to right.",
+                        () -> bridge().influence("L0-L1").along("L0 L0")),
+                bad("Joint U1: the loaded chord has none of that name; its joints are L0, L1, L2, L3, L4.",
+                        () -> bridge().influence("L0-L1").ordinate("U1")),
+                bad("Wheel train: 2 numbers are given; write it as load, distance, load ... load, which is an odd number, as "
+                        + "in train(35, 4.3, 145).", () -> bridge().influence("L0-L1").train(35, 4)),
+                bad("Wheel train: distance 1 is \u22124 m; give a finite number above zero.",
+                        () -> bridge().influence("L0-L1").train(35, -4, 35)),
+                bad("Wheel train: load 1 is 0 kN; give a finite number above zero.",
+                        () -> bridge().influence("L0-L1").train(0)),
+                bad("Wheel train: load 1 is 3 m; give a force, in kN for instance.",
+                        () -> bridge().influence("L0-L1").train(m(3))),
+                bad("Wheel train: distance 1 is 3 kN; give a length, in m for instance.",
+                        () -> bridge().influence("L0-L1").train(kN(3), kN(3), kN(3))),
+                bad("Uniform load: it is \u22123 kN/m; give a finite number above zero.",
+                        () -> bridge().influence("L0-L1").uniform(-3)),
+                bad("Uniform load: it is 3 kN; give a force per length, in kN/m for instance.",
+                        () -> bridge().influence("L0-L1").uniform(kN(3))),
+                bad("Uniform load: it is missing; give a force per length, in kN/m for instance.",
+                        () -> bridge().influence("L0-L1").uniform((Quantity) null)));
+    }
+
+    static Stream<Arguments> cases() {
+        return Stream.of(
+                bad("Envelope: Gable has no load cases; write loadCase(\"dead\") or the like before the loads of each.",
+                        () -> gable().build().envelope()),
+                bad("Load case snow: the truss \"Gable\" has none of that name; its cases are dead, wind.",
+                        () -> inCases().loadCase("snow")),
+                bad("Load case x: the truss \"Gable\" has none of that name; its loads are not parted into cases.",
+                        () -> gable().build().loadCase("x")),
+                bad("Combination 1.2 dead + snow: there is no load case snow; name one of dead, wind.",
+                        () -> inCases().combination("1.2 dead + snow")),
+                bad("Combination: it is empty; write it like 1.2 dead + 1.6 snow.", () -> inCases().combination(null)),
+                bad("Combination dead + + wind: a factor stands there without a load case; write it like 1.2 dead + 1.6 snow.",
+                        () -> inCases().combination("dead + + wind")),
+                bad("Combination 0 dead: the factor of dead is zero; leave the case out.",
+                        () -> inCases().combination("0 dead")),
+                bad("Combination dead + dead: the load case dead comes twice; add its factors.",
+                        () -> inCases().combination("dead + dead")),
+                bad("Load case: it has no name; write loadCase(\"dead\") or the like.",
+                        () -> bare().loadCase(" ").load("C", 3, DOWN).build()),
+                bad("Load case dead: it is begun twice; write all its loads in one place.",
+                        () -> bare().loadCase("dead").load("C", 3, DOWN).loadCase("dead").load("C", 3, DOWN).build()),
+                bad("Load case dead: no load is in it; write its loads after it, or leave it out.",
+                        () -> bare().loadCase("dead").build()),
+                bad("Loads: 1 of them stands before the first load case; write loadCase(\"dead\") or the like before them.",
+                        () -> gable().loadCase("dead").load("C", 3, DOWN).build()),
+                bad("Combination u: it is given twice; leave one out or rename it.", () -> bare().loadCase("dead")
+                        .load("C", 3, DOWN).combination("u", "1.2 dead").combination("u", "1.4 dead").build()),
+                bad("Self weight: its size is 1 kN, which is not a force per length; give a force per length, in kN/m for "
+                        + "instance.", () -> bare().selfWeight(kN(1)).build()),
+                bad("Self weight: it names no member; name members, as in selfWeight(\"AB BC\", 0.2), or leave the names out "
+                        + "for the weight of all.", () -> bare().selfWeight(" ", 1).build()),
+                bad("Deck load: it needs two joints at least to lie between; list the joints of one chord in order, as in "
+                        + "\"L0 L1 L2\".", () -> bare().deckLoad("A", 1).build()),
+                bad("Deck load: joint A is listed twice, one after the other; list the joints of one chord in order, each "
+                        + "one.", () -> bare().deckLoad("A A", 1).build()),
+                bad("Deck load: the spacing of the trusses is 0 m, not above zero; give the distance from truss to truss.",
+                        () -> bare().deckLoad("A B", 1, 0).build()),
+                bad("Wind load: its size is zero; give its size or leave it out.",
+                        () -> bare().windLoad("A C", 0).build()));
+    }
+
+    static Stream<Arguments> space() {
+        return Stream.of(
+                bad("Section: Tripod is a space truss, and sections are worked in plane trusses; use solve(), or "
+                        + "s.joint(\"A\") for one joint.", () -> tripod().build().section("AT BT")),
+                bad("Member AT: Tripod is a space truss, in which ways to one member are not compared; use solve(), or "
+                        + "s.joint(\"A\") for one joint.", () -> tripod().build().member("AT")),
+                bad("Influence line: Tripod is a space truss; moving loads are worked in plane trusses; put the load on one "
+                        + "joint after another, and solve() each.", () -> tripod().build().influence("AT").facts()),
+                bad("Force diagram: Tripod is a space truss, and forces in space make no flat polygon; use s.joint(\"B\").",
+                        () -> tripod().build().solve().forceDiagram()),
+                bad("Variants of Tripod: it is a truss in space, and only plane trusses can be varied; write its variants "
+                        + "down one by one.", () -> tripod().build().variants(3)),
+                bad("Wind load: the truss is in space, where more than one direction is square to a slope; give the load of "
+                        + "each joint, as in load(\"B\", 1, 0, 2).", () -> tripod().windLoad("B T", 1).build()),
+                bad("Joint A: no z is given, but joint B is at (1, 0, 2) m, so the truss is in space; give each joint x, y "
+                        + "and z, as in joint(\"A\", 0, 0, 0).", () -> named("S").joint("A", 0, 0).joint("B", 1, 0, 2)
+                        .members("AB").ball("A").build()),
+                bad("Support at C: a ball holds a joint in space, but the truss is planar; write pin(\"C\"), or give the "
+                        + "joints their z.", () -> gable().ball("C").build()),
+                bad("Support at T: the direction of the link is (0.0, 0.0, 0.0); give finite numbers that are not all zero.",
+                        () -> tripod().link("T", 0, 0, 0).build()),
+                bad("Load at C: it has a part towards the reader, but the truss is planar; give a direction in the plane.",
+                        () -> gable().load("C", 1, 2, 3).build()));
+    }
+
+    static Stream<Arguments> classroom() {
+        return Stream.of(
+                bad("Answers: there are none; write them as in mark(\"AB = 12 kN tension, BC = -3\").",
+                        () -> gable().build().mark((String) null)),
+                bad("Answers: there are none; give the text of a table, or the name of its file.",
+                        () -> gable().build().markClass((String) null)),
+                bad("Answers in nowhere.csv: the file cannot be read (NoSuchFileException); give a file of comma-separated "
+                        + "text in UTF-8.", () -> gable().build().markClass("nowhere.csv")),
+                bad("Variants of Gable: 0 were asked for; ask for one or more.", () -> gable().build().variants(0)),
+                bad("Variant 4: there is none of that number; they are numbered from 1 to 3.",
+                        () -> gable().build().variants(3).get(4)),
+                bad("Folder: no name is given; name one to write to, as in save(\"week-3\").",
+                        () -> gable().build().variants(3).save((String) null)),
+                bad("Page: there is nothing to show; give what a cell would show, as in saveAsPage(s.derivation(), "
+                        + "\"roof.html\").", () -> Notebook.saveAsPage(null, "x.html")),
+                bad("Page: the file has no name; give one, as in saveAsPage(x, \"roof.html\").",
+                        () -> Notebook.saveAsPage(gable().build(), " ")),
+                bad("Assumption: it says nothing; write a sentence, as in assume(\"Joints are pins.\").",
+                        () -> SheetWords.assume(" ")),
+                bad("Title block: Project is missing; give its words, or leave it out.", () -> SheetWords.titleBlock(null)),
+                bad("Joint Z: the truss \"Gable\" has none of that name; its joints are A, B, C.",
+                        () -> gable().build().solve().polygon("Z")),
+                bad("Substitute for AB: between A and C no member can be put; give two joints that no member joins.",
+                        () -> gable().build().substitute("AB", "AC")),
+                bad("Member CD: its name is not made of two joints of \"Gable\"; its joints are A, B, C.",
+                        () -> gable().build().substitute("AB", "CD")));
+    }
+
     static Stream<Arguments> all() {
-        return Stream.of(forms(), builder(), truss(), quantities(), sheet()).flatMap(kinds -> kinds);
+        return Stream.of(forms(), builder(), truss(), quantities(), sheet(), moving(), cases(), space(), classroom())
+                .flatMap(kinds -> kinds);
     }
 
     @ParameterizedTest(name = "{index} {0}")

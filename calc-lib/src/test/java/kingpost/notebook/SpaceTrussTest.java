@@ -40,7 +40,8 @@ class SpaceTrussTest {
     @Test
     void whatIsForThePlaneSaysSo() {
         Truss truss = bracket();
-        assertEquals("Section: Wall bracket is a space truss; sections are worked in plane trusses, so solve it by joints.",
+        assertEquals("Section: Wall bracket is a space truss, and sections are worked in plane trusses; use solve(), or s.joint(\"A\")"
+                + " for one joint.",
                 assertThrows(CalculationException.class, () -> truss.section("AT BT CT")).getMessage());
         ReactionForce reaction = truss.solve().reaction("A");
         assertTrue(assertThrows(CalculationException.class, reaction::direction).getMessage()

@@ -204,7 +204,8 @@ class SpaceTrussesTest {
     @Test
     void cutsNoSectionThroughASpaceTruss() {
         TrussModel truss = SpaceTrusses.mast();
-        assertEquals("Section: Lantern mast is a space truss; sections are worked in plane trusses, so solve it by joints.",
+        assertEquals("Section: Lantern mast is a space truss, and sections are worked in plane trusses; use solve(), or s.joint(\"A\")"
+                + " for one joint.",
                 assertThrows(CalculationException.class, () -> Sections.of(truss, truss.members().subList(0, 3)))
                         .getMessage());
     }
