@@ -2,6 +2,7 @@ package kingpost.kernel.evaluation;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis.Completeness;
@@ -53,7 +54,7 @@ final class CellRun {
         } catch (RuntimeException | Error broken) {
             shell.renewCompiler();
             if (isOutOfRoom(broken)) {
-                return tooDeep();
+                return Failures.tooDeep();
             }
             throw broken;
         } finally {
@@ -65,12 +66,6 @@ final class CellRun {
     private static boolean isOutOfRoom(Throwable broken) {
         return broken instanceof StackOverflowError || broken instanceof OutOfMemoryError
                 || String.valueOf(broken.getMessage()).contains("StackOverflowError");
-    }
-
-    static Failed tooDeep() {
-        String message = "this cell is nested too deep, or one statement of it is too long, to be compiled;"
-                + " split it into several statements";
-        return new Failed(Outcome.Kind.COMPILATION, CompileErrors.NAME, message, List.of(message), 0);
     }
 
     private Outcome completed() {
@@ -122,25 +117,42 @@ final class CellRun {
         if (interrupter.isAsked()) {
             return Optional.of(Failures.interrupted());
         }
-        shell.control().statement(statement.shown());
-        List<SnippetEvent> events = shell.jshell().eval(statement.source()).stream()
-                .filter(event -> event.causeSnippet() == null).toList();
-        for (SnippetEvent event : events) {
-            shell.origins().put(event.snippet().id(), new Origins.Origin(number, text, statement.offset()));
-        }
+        Optional<StandingDeclarations> before = Snippets.mayDeclare(statement.source())
+                ? StandingDeclarations.of(shell.jshell()) : Optional.empty();
+        shell.control().statement(statement.shown(), before);
+        List<SnippetEvent> all = evaluate(statement.source(), before);
+        List<SnippetEvent> events = all.stream().filter(event -> event.causeSnippet() == null).toList();
+        Map<String, Origins.Origin> earlier = shell.origins().put(events, new Origins.Origin(number, text, statement.offset()));
+        Optional<Failed> failure = Optional.empty();
         try {
-            for (SnippetEvent event : events) {
-                Optional<Failed> failure = failures.of(event, statement.offset());
-                if (failure.isPresent()) {
-                    return failure;
-                }
-            }
-            if (statement.shown() && !events.isEmpty() && Snippets.isExpression(events.get(0).snippet())) {
-                return shell.control().lastCall().flatMap(this::show);
-            }
-            return Optional.empty();
+            failure = events.stream().map(event -> failures.of(event, statement.offset())).flatMap(Optional::stream).findFirst();
+            return failure.isEmpty() && statement.shown() && !events.isEmpty()
+                    && Snippets.isExpression(events.get(0).snippet()) ? shell.control().lastCall().flatMap(this::show) : failure;
         } finally {
-            shell.settle(events);
+            if (before.isPresent() && failure.filter(CellRun::leavesOthersAlone).isPresent()
+                    && events.size() == 1 && Snippets.isDeclaration(events.get(0).snippet())) {
+                shell.takeBack(before.get(), events.get(0), Optional.ofNullable(earlier.get(events.get(0).snippet().id())));
+            } else {
+                if (all.stream().anyMatch(Snippets::isLost)) {
+                    shell.memory().declarationLost();
+                }
+                shell.settle(events);
+            }
+        }
+    }
+
+    /** Not so when the calc VM, or variables for the sake of memory, went with it. */
+    private static boolean leavesOthersAlone(Failed failure) {
+        return failure.kind() != Outcome.Kind.CALC_PROCESS_LOST && !failure.name().equals("OutOfMemoryError");
+    }
+
+    /** Hands a statement to JShell; when that breaks on it, what was declared before is in force again. */
+    private List<SnippetEvent> evaluate(String source, Optional<StandingDeclarations> before) {
+        try {
+            return shell.jshell().eval(source);
+        } catch (RuntimeException | Error broken) {
+            before.ifPresent(shell::takeBack);
+            throw broken;
         }
     }
 

@@ -45,6 +45,13 @@ final class Failures {
         if (shell.control().loss().isPresent()) {
             return Optional.of(lost());
         }
+        if (event.status().isDefined() && !shell.control().isCompiled(event.snippet())) {
+            shell.control().takeEnding();
+            shell.jshell().drop(event.snippet());
+            shell.memory().declarationLost();
+            shell.renewCompiler();
+            return Optional.of(tooDeep());
+        }
         Optional<Ending> ending = shell.control().takeEnding();
         if (ending.isPresent() && isInterrupted(ending.get())) {
             return Optional.of(interrupted());
@@ -128,12 +135,20 @@ final class Failures {
 
     private Failed unresolved(UnresolvedReferenceException unresolved) {
         DeclarationSnippet declaration = unresolved.getSnippet();
-        String message = "%s uses %s, which is not defined; define it first.".formatted(declaration.name(),
-                missing(declaration));
+        String missing = missing(declaration);
+        String message = (missing.isEmpty() ? "%s does not fit what it uses, which was declared anew; declare %1$s anew as well."
+                : "%s uses %s, which is not defined; define it first.").formatted(declaration.name(), missing);
         var traceback = new ArrayList<>(List.of(message));
         var errors = new RuntimeErrors(shell.origins(), cell);
         traceback.addAll(errors.frames(unresolved.getStackTrace()));
         return new Failed(Kind.EXCEPTION, "NotDefined", message, traceback, errors.firstCellLine(unresolved.getStackTrace()));
+    }
+
+    /** The compiler itself has run out of stack. */
+    static Failed tooDeep() {
+        String message = "this cell is nested too deep, or one statement of it is too long, to be compiled;"
+                + " split it into several statements";
+        return new Failed(Kind.COMPILATION, CompileErrors.NAME, message, List.of(message), 0);
     }
 
     static Failed interrupted() {

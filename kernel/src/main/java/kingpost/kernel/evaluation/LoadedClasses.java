@@ -17,12 +17,20 @@ final class LoadedClasses {
     /** JShell's names: the declaration's number, then letters that count its versions. */
     private static final Pattern NAME = Pattern.compile("REPL\\.\\$JShell\\$(\\d+)([A-Z]*)(\\$.*)?");
 
+    /** The same for overloads that JShell puts into one class. */
+    private static final Pattern WITH_OTHERS = Pattern.compile("REPL\\.\\$JShell\\$(\\d+[A-Z]*(?:_\\d+[A-Z]*)*)(\\$.*)?");
+
     private final Map<String, Map<String, byte[]>> kept = new LinkedHashMap<>();
     private final List<ClassBytecodes> recent = new ArrayList<>();
 
     /** Classes that were just loaded. */
     void loaded(ClassBytecodes... classes) {
         recent.addAll(List.of(classes));
+    }
+
+    /** Whether a class of the declaration, expression or statement with this number was loaded since the last decision. */
+    boolean justLoaded(String number) {
+        return recent.stream().anyMatch(each -> isOf(each.name(), number));
     }
 
     /** What was loaded since the last decision belongs to a declaration: keep it. */
@@ -40,8 +48,8 @@ final class LoadedClasses {
 
     /** Whether this is the class of the declaration with this number. */
     static boolean isOf(String className, String declaration) {
-        Matcher name = NAME.matcher(className);
-        return name.matches() && name.group(1).equals(declaration);
+        Matcher name = WITH_OTHERS.matcher(className);
+        return name.matches() && List.of(name.group(1).split("[A-Z_]+")).contains(declaration);
     }
 
     private static String version(String className) {

@@ -1,7 +1,11 @@
 package kingpost.kernel.evaluation;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import jdk.jshell.SnippetEvent;
 
 /** Where each of JShell's snippets stands in the cell it came from; declarations are kept, the rest forgotten. */
 final class Origins {
@@ -23,6 +27,16 @@ final class Origins {
 
     void put(String snippetId, Origin origin) {
         bySnippet.put(snippetId, origin);
+    }
+
+    /** Puts down where these come from; the origins that the same numbers had before. */
+    Map<String, Origin> put(List<SnippetEvent> events, Origin origin) {
+        var earlier = new HashMap<String, Origin>();
+        for (SnippetEvent event : events) {
+            String id = event.snippet().id();
+            Optional.ofNullable(bySnippet.put(id, origin)).ifPresent(before -> earlier.put(id, before));
+        }
+        return earlier;
     }
 
     void forget(String snippetId) {

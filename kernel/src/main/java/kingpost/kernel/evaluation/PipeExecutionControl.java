@@ -40,6 +40,7 @@ final class PipeExecutionControl implements ExecutionControl {
     private Consumer<Frame> events = frame -> { };
     private BooleanSupplier stopAsked = () -> false;
     private boolean show;
+    private Optional<StandingDeclarations> before = Optional.empty();
     private Snippet compiling;
     private Optional<Ending> lastEnding = Optional.empty();
     private Optional<Ending> lastCall = Optional.empty();
@@ -84,9 +85,11 @@ final class PipeExecutionControl implements ExecutionControl {
         stopAsked = isStopAsked;
     }
 
-    /** A statement follows; whether its value, if it has one, is wanted in its forms. */
-    void statement(boolean shown) {
+    /** A statement follows; whether its value, if it has one, is wanted in its forms, and what is declared before it. */
+    void statement(boolean shown, Optional<StandingDeclarations> declared) {
         show = shown;
+        before = declared;
+        classes.dropRecent(); // a statement on which JShell broke may have left some
         lastCall = Optional.empty();
     }
 
@@ -166,7 +169,7 @@ final class PipeExecutionControl implements ExecutionControl {
 
     @Override
     public String invoke(String className, String methodName) throws RunException, InternalException {
-        if (loss.isPresent()) {
+        if (loss.isPresent() || compiling != null && LoadedClasses.isOf(className, compiling.id()) && !isCompiled(compiling)) {
             throw new StoppedException();
         }
         Ending ending = stopAsked.getAsBoolean() ? new Ending.Stopped() : invokeInCalcVm(className, methodName);
@@ -180,6 +183,12 @@ final class PipeExecutionControl implements ExecutionControl {
             throw new StoppedException();
         }
         return "";
+    }
+
+    /** Whether the compiler made a class of this snippet, which JShell does not see when the compiler runs out of stack. */
+    boolean isCompiled(Snippet snippet) {
+        return snippet.kind() == Snippet.Kind.IMPORT || snippet.kind() == Snippet.Kind.ERRONEOUS
+                || classes.justLoaded(snippet.id()) || before.filter(standing -> !standing.isCompiledSince(snippet)).isEmpty();
     }
 
     private Ending invokeInCalcVm(String className, String methodName) {

@@ -24,6 +24,7 @@ import jdk.jshell.spi.ExecutionEnv;
 final class Shell {
 
     private static final int MOST_NAMES = 20;
+    private static final String FAILED = "the statement that declares it failed; correct and run it again";
 
     private final ReentrantLock turn = new ReentrantLock();
     private final ReentrantLock lock = new ReentrantLock();
@@ -114,11 +115,36 @@ final class Shell {
             origins.forget(variable.id());
             absent.put(variable.name(), reason);
         }
+        memory.declarationLost();
         control.classes().keepRecent();
+    }
+
+    SnippetMemory memory() {
+        return memory;
     }
 
     Origins origins() {
         return origins;
+    }
+
+    /** After a statement that failed to declare this: what was declared before it is in force again. */
+    void takeBack(StandingDeclarations before, SnippetEvent event, Optional<Origins.Origin> earlier) {
+        takeBack(before);
+        if (isHalfMade(event)) {
+            renewCompiler();
+        }
+        Snippet failed = event.snippet();
+        earlier.ifPresentOrElse(origin -> origins.put(failed.id(), origin), () -> origins.forget(failed.id()));
+        if (failed instanceof VarSnippet variable && variableNamed(variable.name()).isEmpty()) {
+            absent.put(variable.name(), FAILED);
+        }
+    }
+
+    /** After a statement on which JShell broke. */
+    void takeBack(StandingDeclarations before) {
+        before.restore();
+        control.classes().dropRecent();
+        memory.declarationLost();
     }
 
     /** After a statement: keeps what is declared, drops what nobody can refer to. */
@@ -159,7 +185,7 @@ final class Shell {
         } else if (snippet instanceof VarSnippet variable) {
             absent.remove(variable.name());
             if (failed && jshell.status(variable).isActive()) {
-                forget(List.of(variable), "the statement that declares it failed; correct and run it again");
+                forget(List.of(variable), FAILED);
             }
         }
         if (!Snippets.isDeclaration(snippet)) {

@@ -16,7 +16,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
-import kingpost.kernel.pipe.Kind;
 
 /**
  * What JShell remembers. By itself it keeps the source, the syntax tree and the compiled class of every statement that
@@ -30,6 +29,7 @@ final class SnippetMemory {
 
     private static final Logger LOG = System.getLogger("kingpost.evaluation");
     private static final int STATEMENTS_BETWEEN = 100;
+    private static final List<String> NAMES = List.of("classMap", "methodMap", "varMap", "importMap");
     private static final int ROUNDS_OF_ONE_COMPILER = 10;
     /** The class of one or several snippets, without the classes nested in it. */
     private static final Pattern CLASS = Pattern.compile("(?:REPL\\.)?(\\$JShell\\$\\w+)(?:\\$.*)?");
@@ -45,12 +45,30 @@ final class SnippetMemory {
 
     /** A statement has ended; forgets from time to time. JShell's lock is held. */
     void statementEnded() {
-        if (++statements < STATEMENTS_BETWEEN || closed) {
+        if (++statements >= STATEMENTS_BETWEEN) {
+            statements = 0;
+            attempt(this::forget);
+        }
+    }
+
+    /**
+     * A declaration went out of force: if its name is declared again, then under a new number. JShell would give the old
+     * one, and count its versions from the first again, although classes of these names are loaded.
+     */
+    void declarationLost() {
+        attempt(() -> forgetNames(inForce()));
+    }
+
+    private interface Work {
+        void run() throws ReflectiveOperationException;
+    }
+
+    private void attempt(Work work) {
+        if (closed) {
             return;
         }
-        statements = 0;
         try {
-            forget();
+            work.run();
         } catch (ReflectiveOperationException | InaccessibleObjectException | ClassCastException notSo) {
             closed = true;
             LOG.log(Level.DEBUG, "JShell keeps every statement: " + notSo);
@@ -59,24 +77,21 @@ final class SnippetMemory {
 
     /** Forgets all but the declarations in force; to JShell a statement that has run is in force, too. */
     void forget() throws ReflectiveOperationException {
-        Set<Snippet> inForce = Collections.newSetFromMap(new IdentityHashMap<>());
-        jshell.snippets().filter(each -> Snippets.isDeclaration(each) && jshell.status(each).isActive()).forEach(inForce::add);
+        Set<Snippet> inForce = inForce();
         Set<String> classes = classesOf(inForce);
-        Object maps = get(jshell, "maps");
-        this.<Collection<Snippet>>field(maps, "snippets").removeIf(each -> !inForce.contains(each));
-        List<Snippet> byIndex = field(maps, "keyIndexToSnippet");
+        Object maps = Fields.get(jshell, "maps");
+        Fields.<Set<Snippet>>get(maps, "snippets").removeIf(each -> !inForce.contains(each));
+        List<Snippet> byIndex = Fields.get(maps, "keyIndexToSnippet");
         byIndex.replaceAll(each -> inForce.contains(each) ? each : null);
-        Map<String, Set<Integer>> dependencies = field(maps, "dependencies");
+        Map<String, Set<Integer>> dependencies = Fields.get(maps, "dependencies");
         dependencies.values().forEach(users -> users.removeIf(index -> index >= byIndex.size() || byIndex.get(index) == null));
         dependencies.values().removeIf(Set::isEmpty);
-        keepOnly(classes, field(get(jshell, "classTracker"), "map"));
-        keepOnly(classes, field(get(jshell, "outerMap"), "classOuters"));
-        Object compiler = get(jshell, "taskFactory");
-        keepOnly(classes, field(get(compiler, "fileManager"), "classObjects"));
-        Map<String, ?> variables = field(get(jshell, "keyMap"), "varMap");
-        variables.keySet().removeIf(name -> name.startsWith(Kind.TEMPORARY));
+        keepOnly(classes, Fields.get(Fields.get(jshell, "classTracker"), "map"));
+        keepOnly(classes, Fields.get(Fields.get(jshell, "outerMap"), "classOuters"));
+        keepOnly(classes, Fields.get(Fields.get(Fields.get(jshell, "taskFactory"), "fileManager"), "classObjects"));
+        forgetNames(inForce);
         if (++rounds % ROUNDS_OF_ONE_COMPILER == 0) {
-            renew(compiler);
+            renew(Fields.get(jshell, "taskFactory"));
         }
     }
 
@@ -88,15 +103,29 @@ final class SnippetMemory {
 
     /** Has the next statement compiled by a compiler that has seen nothing of the ones before. */
     void renewCompiler() {
-        try {
-            renew(get(jshell, "taskFactory"));
-        } catch (ReflectiveOperationException | InaccessibleObjectException notSo) {
-            LOG.log(Level.DEBUG, "JShell keeps its compiler: " + notSo);
+        attempt(() -> renew(Fields.get(jshell, "taskFactory")));
+    }
+
+    private Set<Snippet> inForce() {
+        Set<Snippet> inForce = Collections.newSetFromMap(new IdentityHashMap<>());
+        jshell.snippets().filter(each -> Snippets.isDeclaration(each) && jshell.status(each).isActive()).forEach(inForce::add);
+        return inForce;
+    }
+
+    private void forgetNames(Set<Snippet> inForce) throws ReflectiveOperationException {
+        Field keyOf = Fields.of(Snippet.class, "key");
+        Set<Object> keys = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Snippet each : inForce) {
+            keys.add(keyOf.get(each));
+        }
+        Object keyMap = Fields.get(jshell, "keyMap");
+        for (String names : NAMES) {
+            Fields.<Map<String, ?>>get(keyMap, names).values().removeIf(key -> !keys.contains(key));
         }
     }
 
     private Set<String> classesOf(Set<Snippet> snippets) throws ReflectiveOperationException {
-        Field outer = accessible(Snippet.class, "outer");
+        Field outer = Fields.of(Snippet.class, "outer");
         Method name = Snippet.class.getDeclaredMethod("classFullName");
         name.setAccessible(true);
         var classes = new HashSet<String>();
@@ -115,20 +144,5 @@ final class SnippetMemory {
     private static String wrapper(String className) {
         Matcher name = CLASS.matcher(className);
         return name.matches() ? name.group(1) : className;
-    }
-
-    @SuppressWarnings("unchecked")
-    private <T> T field(Object owner, String name) throws ReflectiveOperationException {
-        return (T) get(owner, name);
-    }
-
-    private static Object get(Object owner, String name) throws ReflectiveOperationException {
-        return accessible(owner.getClass(), name).get(owner);
-    }
-
-    private static Field accessible(Class<?> owner, String name) throws ReflectiveOperationException {
-        Field field = owner.getDeclaredField(name);
-        field.setAccessible(true);
-        return field;
     }
 }

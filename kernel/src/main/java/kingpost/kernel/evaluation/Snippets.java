@@ -1,8 +1,11 @@
 package kingpost.kernel.evaluation;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.Snippet;
+import jdk.jshell.Snippet.Status;
+import jdk.jshell.SnippetEvent;
 
 /** What kind of thing a snippet is, for a cell. */
 final class Snippets {
@@ -30,5 +33,18 @@ final class Snippets {
     /** Something that later cells can use. */
     static boolean isDeclaration(Snippet snippet) {
         return snippet.kind().isPersistent() && !isTemporary(snippet);
+    }
+
+    /** A declaration that went out of force without another of its name and kind in its place. */
+    static boolean isLost(SnippetEvent event) {
+        return isDeclaration(event.snippet()) && (event.status() == Status.REJECTED
+                || event.status() == Status.OVERWRITTEN && event.snippet().kind() == Snippet.Kind.METHOD);
+    }
+
+    /** Whether the statement may be a declaration: two words stand side by side in it, as type and name do. */
+    static boolean mayDeclare(String statement) {
+        List<Tokens.Token> tokens = Tokens.withoutComments(statement);
+        return IntStream.range(1, tokens.size()).anyMatch(i -> tokens.get(i).isWord()
+                && (tokens.get(i - 1).isWord() || tokens.get(i - 1).is('>') || tokens.get(i - 1).is(']')));
     }
 }
