@@ -47,9 +47,6 @@ final class Failures {
         }
         if (event.status().isDefined() && !shell.control().isCompiled(event.snippet())) {
             shell.control().takeEnding();
-            shell.jshell().drop(event.snippet());
-            shell.memory().declarationLost();
-            shell.renewCompiler();
             return Optional.of(tooDeep());
         }
         Optional<Ending> ending = shell.control().takeEnding();

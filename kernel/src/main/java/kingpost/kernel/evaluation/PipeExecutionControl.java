@@ -188,7 +188,8 @@ final class PipeExecutionControl implements ExecutionControl {
     /** Whether the compiler made a class of this snippet, which JShell does not see when the compiler runs out of stack. */
     boolean isCompiled(Snippet snippet) {
         return snippet.kind() == Snippet.Kind.IMPORT || snippet.kind() == Snippet.Kind.ERRONEOUS
-                || classes.justLoaded(snippet.id()) || before.filter(standing -> !standing.isCompiledSince(snippet)).isEmpty();
+                || classes.justLoaded(snippet.id())
+                || Snippets.isDeclaration(snippet) && before.map(standing -> standing.isCompiledSince(snippet)).orElse(true);
     }
 
     private Ending invokeInCalcVm(String className, String methodName) {

@@ -129,8 +129,9 @@ final class Shell {
 
     /** After a statement that failed to declare this: what was declared before it is in force again. */
     void takeBack(StandingDeclarations before, SnippetEvent event, Optional<Origins.Origin> earlier) {
+        boolean halfMade = isHalfMade(event);
         takeBack(before);
-        if (isHalfMade(event)) {
+        if (halfMade) {
             renewCompiler();
         }
         Snippet failed = event.snippet();
@@ -161,17 +162,23 @@ final class Shell {
         }
         if (!halfMade.isEmpty()) {
             halfMade.stream().map(SnippetEvent::snippet).filter(s -> jshell.status(s).isActive()).forEach(jshell::drop);
+            memory.declarationLost();
             memory.renewCompiler();
         }
     }
 
     /**
-     * The compiler's check passed, and then it could not write the class, as with a text or a method too long for one.
+     * The compiler's check passed, and then it could not write the class, as with a text or a method too long for one,
+     * or with a nesting so deep that it runs out of stack.
      * JShell would try again with every later cell, and go on with a compiler that holds half a class.
      */
     boolean isHalfMade(SnippetEvent event) {
-        return Snippets.takesNameOfEveryCell(event.snippet())
-                || event.status() == Snippet.Status.RECOVERABLE_NOT_DEFINED && jshell.diagnostics(event.snippet()).anyMatch(Diag::isError);
+        if (Snippets.takesNameOfEveryCell(event.snippet())) {
+            return true;
+        }
+        return event.status() == Snippet.Status.RECOVERABLE_NOT_DEFINED
+                ? jshell.diagnostics(event.snippet()).anyMatch(Diag::isError)
+                : event.status().isDefined() && !control.isCompiled(event.snippet());
     }
 
     /** The compiler has failed, and may hold half of what it made. */

