@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import javax.measure.Unit;
 import kingpost.statics.Source;
@@ -23,6 +24,7 @@ final class Bodies {
 
     private final Unknowns unknowns;
     private final Map<String, Vector> places = new LinkedHashMap<>();
+    private final Map<String, List<Acting>> joints = new ConcurrentHashMap<>();
     private final double[] loads;
     private final String[] loadNames;
     private final String[] names;
@@ -56,7 +58,7 @@ final class Bodies {
 
     /** Members, reactions and loads at a joint. */
     List<Acting> at(String joint) {
-        return part(List.of(joint));
+        return joints.computeIfAbsent(joint, name -> List.copyOf(part(List.of(name))));
     }
 
     /** The forces on a part of the truss: members that lead out of it, reactions and loads. */

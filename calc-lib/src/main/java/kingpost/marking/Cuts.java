@@ -1,6 +1,7 @@
 package kingpost.marking;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import kingpost.marking.Slip.Place;
 import kingpost.marking.Stage.Balance;
 import kingpost.statics.Vector;
+import kingpost.truss.Joint;
 import kingpost.truss.Member;
 
 /** Every way to cut a planar truss in two through three members that do not meet in one point. */
@@ -19,10 +21,14 @@ final class Cuts {
 
     private final Bodies bodies;
     private final List<Member> members;
+    private final int[][] ends;
 
     private Cuts(Bodies bodies) {
         this.bodies = bodies;
         this.members = bodies.unknowns().truss().members();
+        List<String> joints = bodies.unknowns().truss().joints().stream().map(Joint::name).toList();
+        this.ends = members.stream().map(each -> new int[] {joints.indexOf(each.from()), joints.indexOf(each.to())})
+                .toArray(int[][]::new);
     }
 
     /** In the order in which their parts lie along the truss; none for a truss in space. */
@@ -45,6 +51,9 @@ final class Cuts {
     }
 
     private Optional<Cut> cut(List<Integer> three) {
+        if (hangTogether(three)) {
+            return Optional.empty();
+        }
         List<List<String>> parts = bodies.parted(new LinkedHashSet<>(three)).orElse(List.of());
         if (parts.isEmpty() || parts.get(0).size() < 2 || parts.get(1).size() < 2) {
             return Optional.empty();
@@ -52,6 +61,24 @@ final class Cuts {
         boolean swap = least(parts.get(1)) < least(parts.get(0));
         Cut cut = new Cut(bodies, three, parts.get(swap ? 1 : 0), parts.get(swap ? 0 : 1));
         return cut.balance(cut.here(), three).isPresent() ? Optional.of(cut) : Optional.empty();
+    }
+
+    /** Whether the ends of the first of three members still hang together when all three are cut. */
+    private boolean hangTogether(List<Integer> three) {
+        BitSet reached = new BitSet();
+        reached.set(ends[three.get(0)][0]);
+        boolean more = true;
+        while (more && !reached.get(ends[three.get(0)][1])) {
+            more = false;
+            for (int i = 0; i < ends.length; i++) {
+                if (reached.get(ends[i][0]) != reached.get(ends[i][1]) && !three.contains(i)) {
+                    reached.set(ends[i][0]);
+                    reached.set(ends[i][1]);
+                    more = true;
+                }
+            }
+        }
+        return reached.get(ends[three.get(0)][1]);
     }
 
     private double least(List<String> part) {

@@ -58,11 +58,11 @@ final class Workings {
             finished(path, fromTheSupports()).ifPresent(each -> add(workings, each));
         }
         greedy(false, true, joints).ifPresent(each -> add(workings, each));
-        for (String start : joints) {
-            from(start, reactions).ifPresent(each -> add(workings, each));
-        }
         if (reactions) {
             reactionsLast().ifPresent(each -> add(workings, each));
+        }
+        for (int i = 0; i < joints.size() && workings.size() < MOST; i++) {
+            from(joints.get(i), reactions).ifPresent(each -> add(workings, each));
         }
         return List.copyOf(workings.subList(0, Math.min(MOST, workings.size())));
     }
