@@ -225,13 +225,13 @@ final class Misreadings {
     }
 
     private void angles() {
-        add(Kind.ANGLE_IN_RADIANS, "", "", forward(worked.get(0), force -> turned(force, along -> taken(along,
-                Math.toDegrees(Math.atan2(Math.abs(along.y()), Math.abs(along.x())))))));
-        add(Kind.SLOPE_AS_DEGREES, "", "", forward(worked.get(0), force -> turned(force, along -> taken(along,
-                Math.toRadians(Math.min(90, 100 * Math.abs(along.y() / along.x())))))));
         UnaryOperator<Vector> rounded = along -> new Vector(Figures.roundDecimals(along.x(), 2),
                 Figures.roundDecimals(along.y(), 2), 0);
         for (Working way : worked) {
+            add(Kind.ANGLE_IN_RADIANS, "", "", forward(way, force -> turned(force, along -> taken(along,
+                    Math.toDegrees(Math.atan2(Math.abs(along.y()), Math.abs(along.x())))))));
+            add(Kind.SLOPE_AS_DEGREES, "", "", forward(way, force -> turned(force, along -> taken(along,
+                    Math.toRadians(Math.min(90, 100 * Math.abs(along.y() / along.x())))))));
             add(Kind.ROUNDED_CARRIED, SINES, "", forward(way, force -> turned(force, rounded)));
             add(Kind.ROUNDED_CARRIED, SINES, "", forward(way, force -> force.isLoad()
                     || !bodies.unknowns().isMember(force.unknown()) ? force : turned(force, rounded)));

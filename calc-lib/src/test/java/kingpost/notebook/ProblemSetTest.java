@@ -110,7 +110,7 @@ class ProblemSetTest {
 
     @Test
     void keepsOpenWhatAPersonMustRead() {
-        MarkedAnswers marked = gantry().mark("AB = 16,7 kN\nBC = 16.9\nXY = 3");
+        MarkedAnswers marked = gantry().mark("AB = 16,700 N\nBC = 16.9\nXY = 3");
         assertEquals("2 of 18 (2 open)", marked.score().toString());
         assertTrue(marked.toString().contains("For a person to read"), marked::toString);
         assertTrue(marked.toString().contains("\"XY\": no member and no reaction of this truss has this name"));
