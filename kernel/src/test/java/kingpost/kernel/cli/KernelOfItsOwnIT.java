@@ -96,9 +96,19 @@ class KernelOfItsOwnIT {
             new ProcessBuilder("kill", "-INT", String.valueOf(kernel.pid())).start().waitFor();
             assertEquals("Interrupted", client.reply(On.SHELL, id).text("ename"));
             new ProcessBuilder("kill", "-INT", String.valueOf(kernel.pid())).start().waitFor();
-            assertEquals("ok", client.reply(On.SHELL, client.execute("1 + 1")).text("status"));
+            runsSoon(client, "1 + 1");
         } finally {
             kernel.destroyForcibly();
+        }
+    }
+
+    /** A signal to an idle kernel takes its time on a busy machine, and then still stops a cell that has come since. */
+    private static void runsSoon(SocketClient client, String code) {
+        String id = client.execute(code);
+        for (int i = 0; i < 10 && !client.await(On.SHELL, id, 60).text("status").equals("ok"); i++) {
+            LockSupport.parkNanos(300_000_000);
+            id = client.execute(code);
+            assertTrue(i < 9, code + " is stopped again and again");
         }
     }
 
@@ -120,8 +130,7 @@ class KernelOfItsOwnIT {
                 assertEquals("error", client.await(On.SHELL, id, 30).text("status"));
             }
             new ProcessBuilder("kill", "-INT", "--", "-" + kernel.pid()).start().waitFor();
-            String id = client.execute("kept + 1");
-            assertEquals("ok", client.await(On.SHELL, id, 30).text("status"));
+            runsSoon(client, "kept + 1");
             Received result = client.await(On.IOPUB, message -> message.type().equals("execute_result"));
             assertEquals("42", ((Map<?, ?>) result.content().get("data")).get("text/plain"));
         } finally {
