@@ -43,6 +43,8 @@ import kingpost.truss.TrussModel;
 public final class Question {
 
     private static final int ROWS_TO_FILL = 5;
+    /** Blanks that do not give way, so that a cell is high and wide enough to write in. */
+    private static final String ROOM = "\u00a0".repeat(10);
 
     private final TrussModel truss;
     private final String title;
@@ -75,7 +77,7 @@ public final class Question {
 
     /** The answer without its working. */
     public Derivation key() {
-        return new Derivation(title() + ": key", answer.get());
+        return new Derivation(title(), answer.get());
     }
 
     public static Question determinacy(TrussModel truss, Determinacy facts) {
@@ -313,13 +315,13 @@ public final class Question {
     }
 
     private static Table toFill(List<Column> columns, int rows) {
-        return toFill(columns, Collections.nCopies(rows, ""));
+        return toFill(columns, Collections.nCopies(rows, ROOM));
     }
 
     /** Empty cells beside what each row is about. */
     private static Table toFill(List<Column> columns, List<String> heads) {
         return new Table(Phrase.EMPTY, columns, heads.stream().map(head -> IntStream.range(0, columns.size())
-                .mapToObj(i -> i == 0 ? Phrase.of(head) : Phrase.EMPTY).toList()).toList(), true);
+                .mapToObj(i -> Phrase.of(i == 0 ? head : ROOM)).toList()).toList(), true);
     }
 
     /** The figures and tables of an explanation. */

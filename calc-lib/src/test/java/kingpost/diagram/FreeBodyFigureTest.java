@@ -79,7 +79,7 @@ class FreeBodyFigureTest {
 
     @Test
     void tellsNoForceOnABlankSheet() {
-        assertEquals(List.of("AD", "BD", "CD", "D", "x", "y"),
+        assertEquals(List.of("AD", "BD", "CD", "D", "x", "y", "\u03a3Fx = 0:", "\u03a3Fy = 0:"),
                 Clashes.textsOf(FreeBodyFigure.blank(Example.canopy(), "D")).stream().sorted().toList());
     }
 
