@@ -22,6 +22,7 @@ final class CodeQuestions {
 
     private final Shell shell;
     private final SourceComments comments = new SourceComments();
+    private final Examples examples = Examples.ofTheNotebookLanguage();
 
     CodeQuestions(Shell shell) {
         this.shell = shell;
@@ -33,7 +34,7 @@ final class CodeQuestions {
     }
 
     Optional<MimeBundle> inspect(String code, int cursor, int detail) {
-        return ask(() -> new Inspection(shell, comments).at(code, cursor, detail)).flatMap(Function.identity());
+        return ask(() -> new Inspection(shell, comments, examples).at(code, cursor, detail)).flatMap(Function.identity());
     }
 
     Completeness completeness(String code) {

@@ -10,17 +10,20 @@ import jdk.jshell.ImportSnippet;
 import jdk.jshell.SourceCodeAnalysis.Documentation;
 import kingpost.kernel.display.MimeBundle;
 
-/** Signature and documentation of what stands at a cursor. */
+/** Signature and documentation of what stands at a cursor; of our own words an example as well. */
 final class Inspection {
 
     private static final int MOST = 12;
+    private static final int MOST_EXAMPLES = 3;
 
     private final Shell shell;
     private final SourceComments ours;
+    private final Examples examples;
 
-    Inspection(Shell shell, SourceComments ours) {
+    Inspection(Shell shell, SourceComments ours, Examples examples) {
         this.shell = shell;
         this.ours = ours;
+        this.examples = examples;
     }
 
     /** The text for the reader; JShell's lock is held. */
@@ -62,6 +65,10 @@ final class Inspection {
             plain.add(signature.readable() + (comment.isEmpty() ? "" : "\n\n" + comment.indent(2).stripTrailing()));
             markdown.add("```java\n" + signature.readable() + "\n```" + (comment.isEmpty() ? "" : "\n\n" + comment));
         }
+        examplesOf(found).forEach(example -> {
+            plain.add("Example:\n" + example.indent(2).stripTrailing());
+            markdown.add("Example:\n\n```java\n" + example + "\n```");
+        });
         if (found.size() > MOST) {
             plain.add("... and " + (found.size() - MOST) + " more");
             markdown.add("... and " + (found.size() - MOST) + " more");
@@ -70,6 +77,24 @@ final class Inspection {
         data.put(MimeBundle.PLAIN, String.join("\n\n", plain));
         data.put("text/markdown", String.join("\n\n", markdown));
         return MimeBundle.of(data);
+    }
+
+    /** How it is written in a cell, unless the comment on a class shows that already. */
+    private List<String> examplesOf(List<Documentation> found) {
+        return found.stream().limit(MOST).map(each -> Signature.of(each.signature()))
+                .filter(signature -> !signature.owner().isEmpty() && isOurs(signature)
+                        && !(signature.member().isEmpty() && commentHasCode(signature)))
+                .flatMap(signature -> examples.of(signature.owner(), signature.member()).stream())
+                .map(Examples.Example::code).distinct().limit(MOST_EXAMPLES).toList();
+    }
+
+    private boolean isOurs(Signature signature) {
+        return !isCellClass(signature) && qualified(signature.owner()).stream().anyMatch(ours::has);
+    }
+
+    private boolean commentHasCode(Signature signature) {
+        return qualified(signature.owner()).stream().filter(ours::has).flatMap(owner -> ours.of(owner, "").stream())
+                .anyMatch(comment -> JavadocText.markdown(comment).contains("```"));
     }
 
     private Optional<String> commentOn(Signature signature, Documentation found) {

@@ -4,6 +4,7 @@ import com.sun.jdi.ClassNotLoadedException;
 import com.sun.jdi.ClassType;
 import com.sun.jdi.IncompatibleThreadStateException;
 import com.sun.jdi.InvalidTypeException;
+import com.sun.jdi.ObjectCollectedException;
 import com.sun.jdi.ObjectReference;
 import com.sun.jdi.ReferenceType;
 import com.sun.jdi.StackFrame;
@@ -86,13 +87,22 @@ final class ThreadStopper implements AutoCloseable {
             VirtualMachine vm = line.machine();
             ObjectReference stop = stopError(vm);
             for (ThreadReference thread : vm.allThreads()) {
-                if (isCandidate(thread)) {
-                    stopSafely(thread, stop, more);
-                }
+                stopIfCandidate(thread, stop, more);
             }
-        } catch (IOException | IncompatibleThreadStateException | InvalidTypeException | ClassNotLoadedException
-                 | RuntimeException gone) {
+        } catch (IOException | InvalidTypeException | ClassNotLoadedException | RuntimeException gone) {
             // the VM is gone or the thread has ended; the interrupter goes on until the cell has ended, too
+        }
+    }
+
+    /** A thread that has ended since it was listed does not keep the others from being stopped. */
+    private static void stopIfCandidate(ThreadReference thread, ObjectReference stop, Visit more)
+            throws InvalidTypeException, ClassNotLoadedException {
+        try {
+            if (isCandidate(thread)) {
+                stopSafely(thread, stop, more);
+            }
+        } catch (ObjectCollectedException | IllegalThreadStateException | IncompatibleThreadStateException ended) {
+            // nothing is left to stop
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import kingpost.kernel.cli.Host;
 import kingpost.kernel.cli.KernelProcess;
 import kingpost.kernel.evaluation.Evaluator;
@@ -57,7 +58,7 @@ public final class KernelUnderTest implements AutoCloseable {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(40);
         while (kernel.connection().get("shell_port").equals(0L) && !kernel.status.isDone()
                 && System.nanoTime() < end) {
-            Thread.onSpinWait();
+            LockSupport.parkNanos(5_000_000);
         }
         return kernel;
     }
