@@ -49,7 +49,7 @@ final class ReactionsExplanation {
 
     private Phrase again(Step.Reactions step) {
         Phrase found = Series.and(step.answers(), answer -> Phrase.of(notation.symbol(answer.unknown())));
-        return Phrase.of("Go back to the whole truss. One reaction more is known than when it was looked at as one body, and so"
+        return Phrase.of("Go back to the whole truss. More of its reactions are known than when it was looked at as one body, and so"
                 + " an equation of it now holds one unknown alone: it gives ").then(found).text(".");
     }
 

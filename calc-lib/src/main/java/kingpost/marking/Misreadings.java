@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.IntUnaryOperator;
 import java.util.function.UnaryOperator;
 import kingpost.marking.Reading.Force;
 import kingpost.marking.Slip.Kind;
@@ -228,13 +229,13 @@ final class Misreadings {
         UnaryOperator<Vector> rounded = along -> new Vector(Figures.roundDecimals(along.x(), 2),
                 Figures.roundDecimals(along.y(), 2), 0);
         for (Working way : worked) {
-            add(Kind.ANGLE_IN_RADIANS, "", "", forward(way, force -> turned(force, along -> taken(along,
-                    Math.toDegrees(Math.atan2(Math.abs(along.y()), Math.abs(along.x())))))));
-            add(Kind.SLOPE_AS_DEGREES, "", "", forward(way, force -> turned(force, along -> taken(along,
-                    Math.toRadians(Math.min(90, 100 * Math.abs(along.y() / along.x())))))));
-            add(Kind.ROUNDED_CARRIED, SINES, "", forward(way, force -> turned(force, rounded)));
-            add(Kind.ROUNDED_CARRIED, SINES, "", forward(way, force -> force.isLoad()
-                    || !bodies.unknowns().isMember(force.unknown()) ? force : turned(force, rounded)));
+            forward(way, Kind.ANGLE_IN_RADIANS, "", force -> turned(force, along -> taken(along,
+                    Math.toDegrees(Math.atan2(Math.abs(along.y()), Math.abs(along.x()))))));
+            forward(way, Kind.SLOPE_AS_DEGREES, "", force -> turned(force, along -> taken(along,
+                    Math.toRadians(Math.min(90, 100 * Math.abs(along.y() / along.x()))))));
+            forward(way, Kind.ROUNDED_CARRIED, SINES, force -> turned(force, rounded));
+            forward(way, Kind.ROUNDED_CARRIED, SINES, force -> force.isLoad()
+                    || !bodies.unknowns().isMember(force.unknown()) ? force : turned(force, rounded));
         }
     }
 
@@ -253,8 +254,18 @@ final class Misreadings {
         return inclined ? new Acting(force.unknown(), force.load(), taken.apply(force.along()), force.at()) : force;
     }
 
-    /** Goes through the worked solution with forces taken in another way. */
-    private double[] forward(Working way, Taken changed) {
+    /** Where one equation would do and there are two, each is somebody's choice; with forces misread they disagree. */
+    private void forward(Working way, Kind kind, String subject, Taken changed) {
+        double[] byTheFirst = forward(way, changed, choices -> 0);
+        double[] byTheLast = forward(way, changed, choices -> choices - 1);
+        add(kind, subject, "", byTheFirst);
+        if (!Arrays.equals(byTheFirst, byTheLast)) {
+            add(kind, subject, "", byTheLast);
+        }
+    }
+
+    /** Goes through a working with forces taken in another way. */
+    private double[] forward(Working way, Taken changed, IntUnaryOperator choice) {
         State state = State.start(right.length, 0);
         for (Stage stage : way.stages()) {
             if (stage instanceof Stage.Seen seen) {
@@ -265,7 +276,8 @@ final class Misreadings {
                 state = state.with(same.unknown(), state.value(same.as()), 0, 0);
             } else {
                 Stage.Balance balance = stage.balances().get(0);
-                Terms terms = new Terms(balance.acting().stream().map(changed::of).toList(), balance.choices().get(0));
+                Terms terms = new Terms(balance.acting().stream().map(changed::of).toList(),
+                        balance.choices().get(choice.applyAsInt(balance.choices().size())));
                 List<Integer> rows = new ArrayList<>();
                 for (int row = 0; row < terms.rows(); row++) {
                     rows.add(row);
