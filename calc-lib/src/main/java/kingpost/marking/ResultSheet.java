@@ -71,11 +71,6 @@ public final class ResultSheet {
         return sheet.slips().stream().map(SlipWords::of).collect(Collectors.joining(" "));
     }
 
-    /** "load forgotten: the 12 kN load at B". */
-    private static String brief(Slip slip) {
-        return slip.kind().words() + (slip.subject().isEmpty() ? "" : ": " + slip.subject());
-    }
-
     private Derivation summary() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Prose.of("A right answer is worth " + points.right() + ", one that follows correctly from an earlier"
@@ -100,28 +95,35 @@ public final class ResultSheet {
             for (int count : counts(sheet).subList(3, COUNTS.size())) {
                 row.add(Phrase.of(count == 0 ? "\u2013" : Integer.toString(count)));
             }
-            row.add(Phrase.of(sheet.slips().stream().map(ResultSheet::brief).collect(Collectors.joining("; "))));
             rows.add(row);
         }
         return new Table(Phrase.EMPTY, List.of(Column.left("Student"), Column.right("Points"), Column.right("Right"),
                 Column.right("Follows"), Column.right("Slip"), Column.right("Wrong"), Column.right("Blank"),
-                Column.right("Unread"), Column.left("Likeliest slips")), rows, true);
+                Column.right("Unread")), rows, true);
     }
 
     private Map<Kind, List<String>> byKind() {
         Map<Kind, List<String>> students = new EnumMap<>(Kind.class);
         for (MarkedSheet sheet : marked.sheets()) {
-            sheet.slips().stream().map(Slip::kind).distinct()
-                    .forEach(kind -> students.computeIfAbsent(kind, k -> new ArrayList<>()).add(sheet.student()));
+            sheet.slips().stream().map(Slip::kind).distinct().forEach(kind ->
+                    students.computeIfAbsent(kind, k -> new ArrayList<>()).add(sheet.student() + subjects(sheet, kind)));
         }
         return students;
+    }
+
+    /** " (AB, the 12 kN load at D)", or nothing where the slip is of the sheet as a whole. */
+    private static String subjects(MarkedSheet sheet, Kind kind) {
+        String subjects = sheet.slips().stream().filter(slip -> slip.kind() == kind && !slip.subject().isEmpty())
+                .map(slip -> kind == Kind.WRONG_PANELS ? slip.other() + " for " + slip.subject() : slip.subject()).distinct()
+                .collect(Collectors.joining(", "));
+        return subjects.isEmpty() ? "" : " (" + subjects + ")";
     }
 
     private static Table kinds(Map<Kind, List<String>> byKind) {
         List<List<Phrase>> rows = new ArrayList<>();
         byKind.entrySet().stream().sorted((a, b) -> b.getValue().size() - a.getValue().size()).forEach(each ->
                 rows.add(List.of(Phrase.of(each.getKey().words()), Phrase.of(Integer.toString(each.getValue().size())),
-                        Phrase.of(String.join(", ", each.getValue())))));
+                        Phrase.of(String.join("; ", each.getValue())))));
         return new Table(Phrase.EMPTY, List.of(Column.left("Slip"), Column.right("Sheets"), Column.left("Who")), rows, true);
     }
 }

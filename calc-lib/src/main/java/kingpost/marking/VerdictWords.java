@@ -18,6 +18,11 @@ final class VerdictWords implements Verdict.Visitor<String> {
 
     @Override
     public String followThrough(Verdict.FollowThrough verdict) {
+        boolean convention = verdict.from().stream().allMatch(slip -> slip.kind() == Slip.Kind.SENSE_REVERSED
+                && slip.subject().isEmpty());
+        if (convention) {
+            return "right, with senses counted the other way round";
+        }
         return "follows from the slip " + verdict.from().stream().map(VerdictWords::at).distinct()
                 .collect(Collectors.joining(" and ")).replace(" and with ", " and ");
     }

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,8 +16,13 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import kingpost.kernel.document.Cell;
 import kingpost.kernel.document.Notebook;
 import kingpost.kernel.document.NotebookReader;
 import kingpost.kernel.document.Trees;
@@ -33,6 +40,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Comment;
 import org.jsoup.nodes.DataNode;
+import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.TextNode;
 import org.junit.jupiter.api.BeforeAll;
@@ -40,6 +48,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -58,6 +67,7 @@ class DocumentsIT {
     /** An answer with its unit, however the two are joined, in the middle of anything. */
     private static final Pattern WITH_UNIT = Pattern.compile("(?<![\\d.])(?:0|" + ANSWERS + "(?:\\.0+)?)"
             + "(?:\\s|\u00a0|\u202f|&nbsp;|&#\\w+;|~|\\\\[,;:! ]|\\$|\\{|}|</?mn>|</?mtext>|<mspace[^>]*>|</mspace>|\\\\text|\\\\mathrm)*kN");
+    private static final Pattern FIGURES = Pattern.compile("(?<![\\w.,#])\\d+(?:\\.\\d+)?(?![\\w.]*\\d)");
     private static final Set<String> GEOMETRY = Set.of("x", "y", "x1", "x2", "y1", "y2", "cx", "cy", "r", "rx", "ry", "d",
             "points", "width", "height", "viewbox", "transform", "style", "font-size", "stroke-width", "dx", "dy", "fill",
             "stroke", "stroke-dasharray", "id", "aria-labelledby", "class", "opacity", "fill-opacity", "charset");
@@ -124,6 +134,55 @@ class DocumentsIT {
             assertFalse(number.find(), () -> "\"" + number.group() + "\"");
             assertFalse(text.contains("no force") || text.contains("inspection") || text.contains("carries nothing"));
         }
+    }
+
+    private static Stream<Path> otherNotebooks() throws IOException {
+        try (Stream<Path> all = Files.list(Path.of(System.getProperty("kingpost.notebooks", "../notebooks")))) {
+            return all.filter(path -> path.toString().endsWith(".ipynb") && !path.endsWith("first-truss.ipynb")).sorted().toList()
+                    .stream();
+        }
+    }
+
+    /** An answer is a number of three figures in a table of the key, unless the problem gives it as well. */
+    @ParameterizedTest
+    @MethodSource("otherNotebooks")
+    void noHandoutHoldsAnAnswer(Path notebook) throws IOException {
+        String name = notebook.getFileName().toString().replace(".ipynb", "");
+        Ran ran = kingpost("run", notebook.toString(), "-o", folder.toString(), "--to", "html,pdf,md,ipynb", "--as", "handout,key");
+        assertEquals(0, ran.status(), ran.errors());
+        String handout = new String(file(name + "-handout.html"), StandardCharsets.UTF_8);
+        Document key = Jsoup.parse(new String(file(name + "-key.html"), StandardCharsets.UTF_8));
+        key.select("math:has(mfrac), math:has(msqrt), math:has(msub)").remove();
+        Set<String> answers = figures(key.select("td").eachText());
+        assertTrue(answers.size() > 2, "there are answers to look for");
+        Set<String> given = figures(Jsoup.parse(handout).select("li").eachText());
+        answers.removeAll(given);
+        answers.removeAll(given.stream().map(number -> new BigDecimal(number).round(new MathContext(3)).toPlainString()).toList());
+        Notebook source = NotebookReader.read(notebook);
+        answers.removeAll(figures(source.cells().stream().map(Cell::source).toList()));
+        for (Form form : Form.values()) {
+            byte[] bytes = file(name + "-handout" + form.ending());
+            List<String> words = new ArrayList<>();
+            List<String> everything = new ArrayList<>();
+            String text = new String(bytes, StandardCharsets.UTF_8);
+            switch (form) {
+                case HTML -> html(text, words);
+                case MD -> markdown(text, words, everything);
+                case IPYNB -> json(Json.read(text), words, everything);
+                case PDF -> pdf(bytes, words, everything);
+            }
+            Set<String> found = figures(words);
+            found.retainAll(answers);
+            assertEquals(Set.of(), found, name + " as " + form.word());
+        }
+    }
+
+    /** Numbers of three figures or more. */
+    private static Set<String> figures(List<String> texts) {
+        return texts.stream().map(text -> text.replaceAll("[0-9a-f]{64}|inputs [0-9a-f]{12}", ""))
+                .flatMap(text -> FIGURES.matcher(text).results()).map(MatchResult::group)
+                .filter(number -> number.replaceFirst("^0\\.0*", "").replace(".", "").length() >= 3)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @ParameterizedTest
