@@ -33,7 +33,7 @@ class LongSessionIT {
         List<Mark> early = marks.subList(0, marks.size() / 2);
         List<Mark> late = marks.subList(marks.size() / 2, marks.size());
         // most against most: the compiler in the kernel VM is renewed after every thousand statements
-        assertFlat("heap of the kernel VM", early, late, Mark::kernelHeap, 6 * MEGABYTE);
+        assertFlat("heap of the kernel VM", early, late, Mark::kernelHeap, 8 * MEGABYTE);
         // a declaration leaves its class
         assertFlat("heap of the calc VM", early, late, Mark::calcHeap, 2 * MEGABYTE + 1_000L * CELLS / 2);
         assertFlat("classes in the calc VM", early, late, Mark::calcClasses, CELLS * 6L / 10);
