@@ -8,7 +8,6 @@ import kingpost.derivation.Block;
 import kingpost.derivation.Block.Prose;
 import kingpost.derivation.Block.Section;
 import kingpost.derivation.Derivation;
-import kingpost.derivation.Expression;
 import kingpost.derivation.Expressions;
 import kingpost.derivation.Phrase;
 import kingpost.statics.AxisEquation;

@@ -15,7 +15,6 @@ import kingpost.marking.AnswerSheet.Stated;
 import kingpost.marking.MarkedSheet.MarkedAnswer;
 import kingpost.marking.Reading.Force;
 import kingpost.marking.Slip.Kind;
-import kingpost.marking.Slip.Place;
 import kingpost.statics.Solution;
 import kingpost.truss.Member;
 import kingpost.truss.TrussModel;

@@ -52,7 +52,7 @@ final class CellRun {
             failures.notesOnDeclarations().forEach(note -> output.stream("stderr", note + "\n"));
             return failure.isPresent() ? failure.get() : completed();
         } catch (RuntimeException | Error broken) {
-            shell.renewCompiler();
+            shell.memory().renewCompiler(); // it may hold half of what it made
             if (isOutOfRoom(broken)) {
                 return Failures.tooDeep();
             }

@@ -169,7 +169,8 @@ final class PipeExecutionControl implements ExecutionControl {
 
     @Override
     public String invoke(String className, String methodName) throws RunException, InternalException {
-        if (loss.isPresent() || compiling != null && LoadedClasses.isOf(className, compiling.id()) && !isCompiled(compiling)) {
+        boolean classMissing = isCurrent(className) && !isCompiled(compiling);
+        if (loss.isPresent() || classMissing) {
             throw new StoppedException();
         }
         Ending ending = stopAsked.getAsBoolean() ? new Ending.Stopped() : invokeInCalcVm(className, methodName);
@@ -192,8 +193,12 @@ final class PipeExecutionControl implements ExecutionControl {
                 || Snippets.isDeclaration(snippet) && before.map(standing -> standing.isCompiledSince(snippet)).orElse(true);
     }
 
+    private boolean isCurrent(String className) {
+        return compiling != null && LoadedClasses.isOf(className, compiling.id());
+    }
+
     private Ending invokeInCalcVm(String className, String methodName) {
-        boolean current = compiling != null && LoadedClasses.isOf(className, compiling.id());
+        boolean current = isCurrent(className);
         boolean expression = current && Snippets.isExpression(compiling);
         boolean once = expression || current && compiling.kind() == Snippet.Kind.STATEMENT;
         return call(Kind.INVOKE, className, methodName, show && expression, once);

@@ -132,7 +132,7 @@ final class Shell {
         boolean halfMade = isHalfMade(event);
         takeBack(before);
         if (halfMade) {
-            renewCompiler();
+            memory.renewCompiler();
         }
         Snippet failed = event.snippet();
         earlier.ifPresentOrElse(origin -> origins.put(failed.id(), origin), () -> origins.forget(failed.id()));
@@ -179,11 +179,6 @@ final class Shell {
         return event.status() == Snippet.Status.RECOVERABLE_NOT_DEFINED
                 ? jshell.diagnostics(event.snippet()).anyMatch(Diag::isError)
                 : event.status().isDefined() && !control.isCompiled(event.snippet());
-    }
-
-    /** The compiler has failed, and may hold half of what it made. */
-    void renewCompiler() {
-        memory.renewCompiler();
     }
 
     private void settle(Snippet snippet, boolean failed) {
